@@ -1,0 +1,109 @@
+import type { KindName, Quantity } from "../quantity";
+import type { Ref } from "./reference";
+
+/** Fields that every input has beside its value. */
+interface Stated {
+  readonly label: string;
+  /** What it means, where to read it, what is usual; one or two sentences. */
+  readonly note?: string;
+}
+
+interface QuantityField<K extends KindName> extends Stated {
+  readonly kind: K;
+  /** Lowest and highest value that may be entered, both allowed, in SI. */
+  readonly span: readonly [Quantity<K>, Quantity<K>];
+  /** One step of the slider or of an arrow key, in SI. */
+  readonly step: number;
+  /** Picks the unit in which the trade reads this one, such as "fuel" or "boost". */
+  readonly hint?: string;
+}
+
+interface QuantityOptions<K extends KindName> extends QuantityField<K> {
+  /** Value of a new build, in SI. */
+  readonly value: Quantity<K>;
+  /** Symbol in formulas, in TeX. */
+  readonly symbol?: string;
+  readonly scale?: "linear" | "log";
+}
+
+/** A number with a unit that the reader sets. */
+export interface QuantityInput<K extends KindName = KindName> extends Ref<Quantity<K>>, QuantityOptions<K> {
+  readonly type: "quantity";
+}
+
+/** One of a few named possibilities. */
+export interface ChoiceInput<Name extends string = string> extends Ref<Name>, Stated {
+  readonly type: "choice";
+  readonly value: Name;
+  /** Words for each possibility, in the order in which they are offered. */
+  readonly options: Readonly<Record<Name, string>>;
+}
+
+/** A column of a table: a quantity, a choice or a text. */
+export type Column =
+  | ({ readonly type: "quantity" } & QuantityField<KindName>)
+  | ({ readonly type: "choice"; readonly options: Readonly<Record<string, string>> } & Stated)
+  | ({ readonly type: "text"; readonly longest: number } & Stated);
+
+export type Columns = Readonly<Record<string, Column>>;
+
+type EntryOf<C> = C extends { readonly type: "quantity"; readonly kind: infer K extends KindName }
+  ? Quantity<K>
+  : C extends { readonly type: "choice"; readonly options: infer O }
+    ? keyof O & string
+    : string;
+
+export type RowOf<C extends Columns> = { readonly [Name in keyof C]: EntryOf<C[Name]> };
+
+/** A list of like things, a row each, that the reader may lengthen, shorten and reorder. */
+export interface TableInput<C extends Columns = Columns> extends Ref<readonly RowOf<C>[]>, Stated {
+  readonly type: "table";
+  readonly columns: C;
+  readonly value: readonly RowOf<C>[];
+  /** Fewest and most rows. */
+  readonly rows: readonly [number, number];
+}
+
+export type Input = QuantityInput | ChoiceInput | TableInput;
+
+/** Declares a quantity that the reader sets. */
+export function input<K extends KindName>(key: string, options: QuantityOptions<K>): QuantityInput<K> {
+  return { type: "quantity", key, ...options };
+}
+
+/** Declares a choice between named possibilities. */
+export function choice<Name extends string>(
+  key: string,
+  options: Stated & { readonly options: Readonly<Record<Name, string>>; readonly value: NoInfer<Name> },
+): ChoiceInput<Name> {
+  return { type: "choice", key, ...options };
+}
+
+/** Declares a table of rows. */
+export function table<const C extends Columns>(
+  key: string,
+  options: Stated & {
+    readonly columns: C;
+    readonly rows: readonly [number, number];
+    readonly value: readonly RowOf<C>[];
+  },
+): TableInput<C> {
+  return { type: "table", key, ...options };
+}
+
+/** A column holding a quantity. */
+export function quantityColumn<K extends KindName>(field: QuantityField<K>): { readonly type: "quantity" } & QuantityField<K> {
+  return { type: "quantity", ...field };
+}
+
+/** A column holding one of a few named possibilities. */
+export function choiceColumn<Name extends string>(
+  field: Stated & { readonly options: Readonly<Record<Name, string>> },
+): { readonly type: "choice"; readonly options: Readonly<Record<Name, string>> } & Stated {
+  return { type: "choice", ...field };
+}
+
+/** A column holding a short text. */
+export function textColumn(field: Stated & { readonly longest: number }): { readonly type: "text"; readonly longest: number } & Stated {
+  return { type: "text", ...field };
+}
