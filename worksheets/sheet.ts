@@ -1,0 +1,72 @@
+import type { Node, Ref, References, ValuesOf } from "../lib/graph";
+import type { KindName } from "../lib/quantity";
+
+/** A figure's numbers, for those who read them rather than see them, and for export. */
+export interface FigureTable {
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly (string | number)[])[];
+}
+
+/** Units for a figure's axes and labels, as the page shows them at present. */
+export interface FigureUnits {
+  /** A value in the unit shown, as a bare number: for scales. */
+  readonly number: (kind: KindName, value: number, hint?: string) => number;
+  /** The unit's symbol, for axis titles. */
+  readonly unit: (kind: KindName, hint?: string) => string;
+  /** Number and unit, for direct labels. */
+  readonly text: (kind: KindName, value: number, hint?: string) => string;
+}
+
+
+
+export interface FigureFrame {
+  /** Width to draw for, in CSS pixels; the height follows from the figure. */
+  readonly width: number;
+  readonly units: FigureUnits;
+}
+
+/** A drawing of some values. Pure: the same values and frame give the same picture. */
+export interface Figure<F extends References = References> {
+  readonly key: string;
+  readonly title: string;
+  readonly from: F;
+  /** What is to be seen, in a sentence or two with the numbers that matter. */
+  readonly describe: (values: ValuesOf<F>, units: FigureUnits) => string;
+  readonly draw: (values: ValuesOf<F>, frame: FigureFrame) => SVGSVGElement;
+  readonly table: (values: ValuesOf<F>, units: FigureUnits) => FigureTable;
+}
+
+/** Declares a figure; the values' types follow from `from`. */
+export function figure<F extends References>(options: Figure<F>): Figure {
+  return options as unknown as Figure;
+}
+
+export type Block =
+  | { readonly type: "heading"; readonly text: string }
+  | { readonly type: "prose"; readonly parts: readonly (string | Ref)[] }
+  | { readonly type: "line"; readonly node: Node }
+  | { readonly type: "figure"; readonly figure: Figure }
+  | { readonly type: "caution"; readonly text: string };
+
+/** One worksheet, in reading order. */
+export interface Sheet {
+  /** Its name in addresses, such as "air-demand". */
+  readonly key: string;
+  readonly title: string;
+  /** What the sheet answers, as a question or a short sentence. */
+  readonly answers: string;
+  readonly blocks: readonly Block[];
+  /** The sheet counts only while this choice has this value; its limits stay out of the ledger otherwise. */
+  readonly applies?: { readonly choice: Ref<string>; readonly is: string; readonly otherwise: string };
+}
+
+/** A sentence in which references stand for live values, and inputs for handles. */
+export function prose(words: TemplateStringsArray, ...references: readonly Ref[]): Block {
+  const parts = words.flatMap((text, i) => (i < references.length ? [text, references[i]!] : [text]));
+  return { type: "prose", parts: parts.filter((part) => part !== "") };
+}
+
+export const heading = (text: string): Block => ({ type: "heading", text });
+export const caution = (text: string): Block => ({ type: "caution", text });
+export const lines = (...nodes: readonly Node[]): readonly Block[] => nodes.map((node) => ({ type: "line", node }));
+export const drawn = (shown: Figure): Block => ({ type: "figure", figure: shown });
