@@ -1,0 +1,5 @@
+export * from "./air";
+export * from "./burntGas";
+export * from "./dieselFuel";
+export * from "./gas";
+export * from "./species";
