@@ -43,6 +43,14 @@ export const kinds = {
   massPerLength: { name: "mass per length", unit: "kg/m" },
   electricCurrent: { name: "electric current", unit: "A" },
   voltage: { name: "voltage", unit: "V" },
+  acceleration: { name: "acceleration", unit: "m/s²" },
+  momentOfInertia: { name: "moment of inertia", unit: "kg·m²" },
+  stress: { name: "stress", unit: "Pa" },
+  stiffness: { name: "stiffness", unit: "N/m" },
+  powerPerVolume: { name: "power per volume", unit: "W/m³" },
+  heatTransferCoefficient: { name: "heat transfer coefficient", unit: "W/(m²·K)" },
+  heatFlux: { name: "heat flux", unit: "W/m²" },
+  foulingResistance: { name: "fouling resistance", unit: "m²·K/W" },
   /** A pure number read as it stands: a pressure ratio, an air–fuel ratio, a Reynolds number. */
   ratio: { name: "ratio", unit: "" },
   /** A pure number read in per cent: an efficiency, a share, a humidity. */
@@ -94,6 +102,14 @@ export type BulkModulus = Quantity<"bulkModulus">;
 export type MassPerLength = Quantity<"massPerLength">;
 export type ElectricCurrent = Quantity<"electricCurrent">;
 export type Voltage = Quantity<"voltage">;
+export type Acceleration = Quantity<"acceleration">;
+export type MomentOfInertia = Quantity<"momentOfInertia">;
+export type Stress = Quantity<"stress">;
+export type Stiffness = Quantity<"stiffness">;
+export type PowerPerVolume = Quantity<"powerPerVolume">;
+export type HeatTransferCoefficient = Quantity<"heatTransferCoefficient">;
+export type HeatFlux = Quantity<"heatFlux">;
+export type FoulingResistance = Quantity<"foulingResistance">;
 export type Ratio = Quantity<"ratio">;
 export type Fraction = Quantity<"fraction">;
 export type Count = Quantity<"count">;

@@ -1,0 +1,102 @@
+import { requireWithin } from "./guard";
+import { type KindName, kinds, type Quantity } from "./kinds";
+import { suffixes, unitTables } from "./units/tables";
+import type { UnitEntry, UnitSystem, UnitTable } from "./units/unit";
+
+/** Symbols of a kind as they stand in its table: "psi" for every kind of pressure. */
+export type BareSymbol<K extends KindName> = keyof (typeof unitTables)[K] & string;
+
+/** What a program may name as a unit of kind K: the symbol, or the symbol as written ("psi" or "psi a"). */
+export type UnitSymbol<K extends KindName> = K extends keyof typeof suffixes
+  ? BareSymbol<K> | `${BareSymbol<K>}${(typeof suffixes)[K]}`
+  : BareSymbol<K>;
+
+/** One unit of one kind: SI value = (reading + offset) · factor. */
+export interface Unit {
+  readonly symbol: string;
+  /** symbol as it stands behind a number: "psi g" */
+  readonly written: string;
+  readonly aliases: readonly string[];
+  readonly factor: number;
+  readonly offset: number;
+  readonly system?: UnitSystem;
+}
+
+const unitLists = Object.fromEntries(
+  (Object.keys(kinds) as KindName[]).map((kind) => [
+    kind,
+    Object.entries(unitTables[kind] as UnitTable).map(([symbol, entry]) => unitFrom(kind, symbol, entry)),
+  ]),
+) as unknown as Readonly<Record<KindName, readonly Unit[]>>;
+
+/**
+ * The units in which a quantity of this kind may be typed and read.
+ *
+ * @param kind kind of quantity
+ * @example unitsOf("temperature").length // 4
+ */
+export function unitsOf(kind: KindName): readonly Unit[] {
+  return unitLists[kind];
+}
+
+/**
+ * The unit with this symbol, bare or as written.
+ *
+ * @param kind kind of quantity
+ * @param symbol symbol of one of its units
+ * @throws RangeError if the kind has no such unit
+ * @example unitNamed("length", "in").factor // 0.0254
+ */
+export function unitNamed<K extends KindName>(kind: K, symbol: UnitSymbol<K>): Unit {
+  const unit = unitLists[kind].find((each) => each.symbol === symbol || each.written === symbol);
+  if (unit) return unit;
+  throw new RangeError(`unitNamed: "${symbol}" is no unit of ${kinds[kind].name}; it must be one of its symbols`);
+}
+
+/** Kinds that have a plain unit may leave it out: quantity("count", 6). */
+type UnitArgument<K extends KindName> = "" extends UnitSymbol<K> ? [unit?: UnitSymbol<K>] : [unit: UnitSymbol<K>];
+
+/**
+ * A quantity from a reading in one of its units [SI unit of the kind]: (reading + offset) · factor.
+ *
+ * @param kind kind of quantity
+ * @param reading number as read in the unit, finite
+ * @param unit symbol of a unit of this kind; pure numbers may leave it out
+ * @throws RangeError if the reading is not a finite number
+ * @example quantity("power", 950, "hp") // 708414.878
+ */
+export function quantity<K extends KindName>(kind: K, reading: number, ...[unit]: UnitArgument<K>): Quantity<K> {
+  requireWithin(`quantity: ${kinds[kind].name}`, reading, [-Number.MAX_VALUE, Number.MAX_VALUE], unit);
+  return toSI(unitNamed(kind, (unit ?? "") as UnitSymbol<K>), reading) as Quantity<K>;
+}
+
+/**
+ * The reading of a quantity in one of its units: value / factor − offset.
+ *
+ * @param kind kind of quantity
+ * @param value the quantity [SI unit of the kind]
+ * @param unit symbol of a unit of this kind; pure numbers may leave it out
+ * @example inUnit("temperature", 373.15, "°F") // 212.00
+ */
+export function inUnit<K extends KindName>(kind: K, value: Quantity<K>, ...[unit]: UnitArgument<K>): number {
+  return fromSI(unitNamed(kind, (unit ?? "") as UnitSymbol<K>), value);
+}
+
+/** SI value of a reading. Where one SI unit is a whole number of this unit, dividing by it keeps the last digit. */
+export function toSI(unit: Unit, reading: number): number {
+  const inverse = Math.round(1 / unit.factor);
+  return unit.factor < 1 && 1 / inverse === unit.factor
+    ? (reading + unit.offset) / inverse
+    : (reading + unit.offset) * unit.factor;
+}
+
+/** Reading of an SI value. */
+export function fromSI(unit: Unit, value: number): number {
+  const inverse = Math.round(1 / unit.factor);
+  return unit.factor < 1 && 1 / inverse === unit.factor ? value * inverse - unit.offset : value / unit.factor - unit.offset;
+}
+
+function unitFrom(kind: KindName, symbol: string, entry: UnitEntry): Unit {
+  const suffix = (suffixes as Partial<Record<KindName, string>>)[kind] ?? "";
+  return { offset: 0, ...entry, symbol, written: entry.written ?? `${symbol}${suffix}` };
+}
