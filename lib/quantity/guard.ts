@@ -27,6 +27,12 @@ export function requireNotNegative(name: string, value: number, unit = ""): void
   throw new RangeError(`${name} is ${written(value, unit)}; it must be 0${unit && ` ${unit}`} or above`);
 }
 
+/** Passes when `value` is a finite number. @throws RangeError that names argument and value */
+export function requireFinite(name: string, value: number, unit = ""): void {
+  if (Number.isFinite(value)) return;
+  throw new RangeError(`${name} is ${written(value, unit)}; it must be a finite number`);
+}
+
 function bounds([lowest, highest]: Span, unit: string): string {
   if (highest === Number.POSITIVE_INFINITY) return `at least ${written(lowest, unit)}`;
   if (lowest === Number.NEGATIVE_INFINITY) return `at most ${written(highest, unit)}`;

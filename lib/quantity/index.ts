@@ -1,3 +1,4 @@
+export * from "./decimal";
 export * from "./guard";
 export * from "./kinds";
 export * from "./units";

@@ -1,4 +1,5 @@
-import { requireWithin } from "./guard";
+import { powerOfTen, shiftDecimal } from "./decimal";
+import { requireFinite } from "./guard";
 import { type KindName, kinds, type Quantity } from "./kinds";
 import { suffixes, unitTables } from "./units/tables";
 import type { UnitEntry, UnitSystem, UnitTable } from "./units/unit";
@@ -66,7 +67,7 @@ type UnitArgument<K extends KindName> = "" extends UnitSymbol<K> ? [unit?: UnitS
  * @example quantity("power", 950, "hp") // 708414.878
  */
 export function quantity<K extends KindName>(kind: K, reading: number, ...[unit]: UnitArgument<K>): Quantity<K> {
-  requireWithin(`quantity: ${kinds[kind].name}`, reading, [-Number.MAX_VALUE, Number.MAX_VALUE], unit);
+  requireFinite(`quantity: ${kinds[kind].name}`, reading, unit);
   return toSI(unitNamed(kind, (unit ?? "") as UnitSymbol<K>), reading) as Quantity<K>;
 }
 
@@ -82,18 +83,31 @@ export function inUnit<K extends KindName>(kind: K, value: Quantity<K>, ...[unit
   return fromSI(unitNamed(kind, (unit ?? "") as UnitSymbol<K>), value);
 }
 
-/** SI value of a reading. Where one SI unit is a whole number of this unit, dividing by it keeps the last digit. */
-export function toSI(unit: Unit, reading: number): number {
-  const inverse = Math.round(1 / unit.factor);
-  return unit.factor < 1 && 1 / inverse === unit.factor
-    ? (reading + unit.offset) / inverse
-    : (reading + unit.offset) * unit.factor;
+/**
+ * SI value of a reading. Units of a power of ten move the decimal point, and units of which a whole number makes
+ * one SI unit divide by it: both keep the last digit, where a product would round twice.
+ *
+ * @param unit one of the units of unitsOf
+ * @param reading the number read, or its decimal text
+ */
+export function toSI(unit: Unit, reading: number | string): number {
+  const places = unit.offset === 0 ? powerOfTen(unit.factor) : undefined;
+  if (places !== undefined) return shiftDecimal(String(reading), places);
+  const steps = Number(reading) + unit.offset;
+  const divisor = wholeInverse(unit);
+  return divisor ? steps / divisor : steps * unit.factor;
 }
 
-/** Reading of an SI value. */
+/** Reading of an SI value in a unit, the inverse of toSI to the last digit or two. */
 export function fromSI(unit: Unit, value: number): number {
-  const inverse = Math.round(1 / unit.factor);
-  return unit.factor < 1 && 1 / inverse === unit.factor ? value * inverse - unit.offset : value / unit.factor - unit.offset;
+  const divisor = wholeInverse(unit);
+  return (divisor ? value * divisor : value / unit.factor) - unit.offset;
+}
+
+/** How many of this unit make one SI unit, if that is a whole number. */
+function wholeInverse({ factor }: Unit): number | undefined {
+  const inverse = Math.round(1 / factor);
+  return factor < 1 && 1 / inverse === factor ? inverse : undefined;
 }
 
 function unitFrom(kind: KindName, symbol: string, entry: UnitEntry): Unit {

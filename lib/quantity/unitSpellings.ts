@@ -1,0 +1,88 @@
+import { type KindName, kinds } from "./kinds";
+import { foldedSpelling, plainSpelling } from "./spelling";
+import { type Unit, unitsOf } from "./units";
+
+/** Endings that say against what a pressure is measured. */
+const pressureEndings: { readonly [K in KindName]?: readonly string[] } = {
+  pressure: ["a", "abs"],
+  gaugePressure: ["g", "gauge"],
+  pressureDifference: ["d", "diff"],
+};
+
+/** Endings after a plain symbol that change nothing in the kinds that own them. */
+const otherEndings: { readonly [K in KindName]?: readonly string[] } = {
+  crankAngle: ["crank", "of crank", "crank angle"],
+  volumePerStroke: ["per stroke", "/stroke", "/st"],
+};
+
+const kindNames = Object.keys(kinds) as readonly KindName[];
+const lexicons = new Map<KindName, ReadonlyMap<string, Unit>>();
+
+/**
+ * Every spelling of a unit of this kind, folded as by foldedSpelling, with the unit it means.
+ *
+ * @param kind kind of quantity
+ * @throws TypeError if one spelling would mean two different units
+ */
+export function spellingsOf(kind: KindName): ReadonlyMap<string, Unit> {
+  const known = lexicons.get(kind);
+  if (known) return known;
+  const lexicon = new Map<string, Unit>();
+  const endings = [...(pressureEndings[kind] ?? []), ...(otherEndings[kind] ?? [])];
+  for (const unit of unitsOf(kind)) {
+    const bare = [unit.symbol, ...unit.aliases];
+    const ended = endings.flatMap((ending) => bare.map((each) => `${each} ${ending}`));
+    for (const spelling of [...bare, unit.written, ...ended]) addSpelling(lexicon, foldedSpelling(spelling), unit);
+  }
+  lexicons.set(kind, lexicon);
+  return lexicon;
+}
+
+/** The unit of this kind that is spelled so, or undefined. */
+export function unitSpelled(kind: KindName, typed: string): Unit | undefined {
+  return spellingsOf(kind).get(foldedSpelling(typed));
+}
+
+/**
+ * The kind to which a typed unit belongs when it is not this one. A symbol typed letter for letter in its own case
+ * belongs to its kind even where another kind knows the same letters in other case: kN is a force, kn are knots.
+ *
+ * @param kind the kind that was expected
+ * @param typed unit as typed
+ */
+export function otherKindSpelled(kind: KindName, typed: string): KindName | undefined {
+  const plain = plainSpelling(typed);
+  if (spelledExactly(kind, plain)) return undefined;
+  const exact = kindNames.find((other) => other !== kind && isSymbol(other, plain));
+  if (exact) return exact;
+  if (unitSpelled(kind, typed)) return undefined;
+  return kindNames.find((other) => unitSpelled(other, typed));
+}
+
+/** Pressure kind whose ending ("g", "abs", "d") the typed unit carries, or undefined for a bare unit. */
+export function pressureKindSpelled(typed: string): KindName | undefined {
+  const folded = foldedSpelling(typed);
+  if (spellingsOf("stress").has(folded) || isBarePressure(folded)) return undefined;
+  return (Object.keys(pressureEndings) as KindName[]).find((kind) => spellingsOf(kind).has(folded));
+}
+
+function isBarePressure(folded: string): boolean {
+  return unitsOf("pressure").some((unit) => [unit.symbol, ...unit.aliases].some((each) => foldedSpelling(each) === folded));
+}
+
+function addSpelling(lexicon: Map<string, Unit>, spelling: string, unit: Unit): void {
+  const owner = lexicon.get(spelling) ?? unit;
+  if (owner.factor !== unit.factor || owner.offset !== unit.offset) {
+    throw new TypeError(`spellingsOf: "${spelling}" means both ${owner.symbol} and ${unit.symbol}; it must mean one unit`);
+  }
+  lexicon.set(spelling, owner);
+}
+
+function spelledExactly(kind: KindName, plain: string): boolean {
+  const unit = spellingsOf(kind).get(plain.toLowerCase());
+  return !!unit && [unit.symbol, unit.written, ...unit.aliases].some((each) => plainSpelling(each) === plain);
+}
+
+function isSymbol(kind: KindName, plain: string): boolean {
+  return unitsOf(kind).some((unit) => unit.symbol !== "" && plainSpelling(unit.symbol) === plain);
+}
