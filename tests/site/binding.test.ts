@@ -1,0 +1,103 @@
+import fc from "fast-check";
+import { afterEach, expect, test } from "vitest";
+import { compile, type Input, type InputValues, Refusal, sameValue } from "../../lib/graph";
+import { bind, type Binding } from "../../site/runtime/binding";
+import { graph } from "./fixture";
+
+const program = compile(graph);
+const declared: InputValues = Object.fromEntries(graph.inputs.map((input) => [input.key, input.value]));
+
+let bound: Binding | undefined;
+afterEach(() => bound?.dispose());
+
+/** Any value that the page would let a reader give the input. */
+function arbitraryOf(input: Input): fc.Arbitrary<unknown> {
+  switch (input.type) {
+    case "quantity": {
+      const [lowest, highest] = input.span;
+      return fc.double({ min: 0, max: 1, noNaN: true }).map((share) => lowest + share * (highest - lowest));
+    }
+    case "choice":
+      return fc.constantFrom(...Object.keys(input.options));
+    case "table":
+      return fc.array(fc.constantFrom(...input.value), { minLength: input.rows[0], maxLength: input.rows[1] });
+  }
+}
+
+const anyInputs = fc.record(Object.fromEntries(graph.inputs.map((input) => [input.key, arbitraryOf(input)])));
+const anyMove = fc
+  .uniqueArray(fc.constantFrom(...graph.inputs), { minLength: 1, maxLength: 3 })
+  .chain((moved) => fc.record(Object.fromEntries(moved.map((input) => [input.key, arbitraryOf(input)]))));
+
+function expectSameValues(binding: Binding, values: readonly unknown[]): void {
+  for (const [position, node] of graph.nodes.entries()) {
+    const here = binding.values.get(node);
+    const there = values[position];
+    if (!sameValue(here, there)) expect(here, node.key).toEqual(there);
+  }
+}
+
+test("bind(graph) gives the compiled program's values at any inputs and after any moves", async () => {
+  const property = fc.asyncProperty(anyInputs, fc.array(anyMove, { maxLength: 4 }), async (inputs, moves) => {
+    const binding = bind(graph, inputs, () => {});
+    try {
+      await binding.settled();
+      let evaluation = program.run(inputs);
+      expectSameValues(binding, evaluation.values);
+      let latest: InputValues = inputs;
+      for (const move of moves) {
+        binding.set(move);
+        await binding.settled();
+        latest = { ...latest, ...move };
+        evaluation = program.rerun(evaluation, move).evaluation;
+        expectSameValues(binding, evaluation.values);
+        expectSameValues(binding, program.run(latest).values);
+      }
+    } finally {
+      binding.dispose();
+    }
+  });
+  await fc.assert(property, { seed: 20260101, numRuns: 60 });
+});
+
+test("bind(graph) tells the changed keys once for many moves, and those alone whose value differs", async () => {
+  const calls: string[][] = [];
+  bound = bind(graph, declared, (keys) => calls.push([...keys].sort()));
+  await bound.settled();
+  expect(calls).toHaveLength(1);
+  expect(calls[0]).toHaveLength(graph.nodes.length);
+
+  for (let speed = 40; speed <= 50; speed++) bound.set({ engineSpeed: speed });
+  await bound.settled();
+  expect(calls).toHaveLength(2);
+  const { changed } = program.rerun(program.run(declared), { engineSpeed: 50 });
+  expect(calls[1]).toEqual(changed.map((position) => graph.nodes[position]!.key).sort());
+});
+
+test("bind(graph) stays silent when an input is set to the value it has", async () => {
+  const calls: ReadonlySet<string>[] = [];
+  bound = bind(graph, declared, (keys) => calls.push(keys));
+  await bound.settled();
+  bound.set({ engineSpeed: declared.engineSpeed, driven: declared.driven });
+  await bound.settled();
+  expect(calls).toHaveLength(1);
+});
+
+test("bind(graph) carries a refusal to all that wait for it, and lets go of it again", async () => {
+  bound = bind(graph, declared, () => {});
+  bound.set({ driveRatio: 3.3 });
+  await bound.settled();
+  const refused = graph.cells.filter((cell) => bound!.values.get(cell) instanceof Refusal).map((cell) => cell.key);
+  expect(refused.sort()).toEqual(
+    ["beltPower", "blowerPower", "chargeTemperature", "outletPressure", "outletTemperature", "pressureRatio"].sort(),
+  );
+  expect(bound.values.get(graph.cells.find((cell) => cell.key === "beltPower")!)).toMatchObject({ root: "pressureRatio" });
+  bound.set({ driveRatio: 2 });
+  await bound.settled();
+  expect(graph.cells.some((cell) => bound!.values.get(cell) instanceof Refusal)).toBe(false);
+});
+
+test("bind(graph).set refuses a key that is no input", () => {
+  bound = bind(graph, declared, () => {});
+  expect(() => bound!.set({ beltPower: 1 })).toThrow('there is no input "beltPower"');
+});
