@@ -1,0 +1,3 @@
+export * from "./naming";
+export * from "./session";
+export * from "./units";

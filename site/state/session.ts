@@ -1,0 +1,202 @@
+import type { Evaluation, Graph, InputValues, Program } from "../../lib/graph";
+import { type Build, inputsOf, installationOf, rejoined, separated, withInput } from "../../worksheets/build/build";
+import { changeName, differingInputs } from "./naming";
+import type { UnitChoice } from "./units";
+
+/** The reference against which every movement is shown. */
+export interface Held {
+  /** What it is: a time of day, an installation's name. */
+  readonly name: string;
+  readonly inputs: InputValues;
+  readonly evaluation: Evaluation;
+}
+
+/** One step back or forth. */
+export interface Entry {
+  readonly name: string;
+  readonly before: Build;
+  readonly after: Build;
+  /** The installation that was shown. */
+  readonly installation: string;
+}
+
+export interface State {
+  readonly build: Build;
+  /** The build as it was opened: where "changed" and "reset" are measured from. */
+  readonly opened: Build;
+  readonly installation: string;
+  readonly held: Held;
+  readonly units: UnitChoice;
+  readonly done: readonly Entry[];
+  readonly undone: readonly Entry[];
+  /** The input under the hand, while there is one. */
+  readonly gesture: Gesture | undefined;
+}
+
+export interface Gesture {
+  readonly key: string;
+  readonly before: Build;
+}
+
+export interface Session {
+  readonly state: State;
+  /** Every input's value in the installation shown. */
+  readonly inputs: InputValues;
+  /** Tells of each new state. @returns a function that ends it */
+  subscribe(listener: (state: State, previous: State) => void): () => void;
+  /** Starts a gesture on an input: what it sets until `end` becomes one entry. */
+  begin(key: string): void;
+  end(): void;
+  /** Sets an input; outside a gesture this is an entry of its own. */
+  set(key: string, value: unknown): void;
+  /** Puts an input back to where the build was opened. */
+  reset(key: string): void;
+  separate(key: string): void;
+  rejoin(key: string): void;
+  show(installation: string): void;
+  open(build: Build, name: string): void;
+  hold(name: string): void;
+  choose(units: UnitChoice): void;
+  /** @returns the name of what was taken back, if anything was */
+  undo(): string | undefined;
+  redo(): string | undefined;
+}
+
+/** Longest list of steps back. */
+const longestHistory = 200;
+
+/**
+ * The page's state: a build, the installation shown, the reference held, the units, and the way back.
+ *
+ * @param graph the inputs
+ * @param program evaluates a reference when it is held
+ * @param build what is open at first; its first installation is shown
+ * @param name of the first reference
+ */
+export function createSession({ graph, program, build, name }: { graph: Graph; program: Program; build: Build; name: string }): Session {
+  const first = build.installations[0]!.key;
+  const heldAs = (heldName: string, inputs: InputValues): Held => ({ name: heldName, inputs, evaluation: program.run(inputs) });
+  let state: State = {
+    build,
+    opened: build,
+    installation: first,
+    held: heldAs(name, inputsOf(build, first)),
+    units: { system: "SI", own: {} },
+    done: [],
+    undone: [],
+    gesture: undefined,
+  };
+  let inputs = inputsOf(build, first);
+  const listeners = new Set<(state: State, previous: State) => void>();
+
+  const move = (change: Partial<State>): void => {
+    const previous = state;
+    state = { ...state, ...change };
+    if (state.build !== previous.build || state.installation !== previous.installation) {
+      inputs = inputsOf(state.build, state.installation);
+    }
+    for (const listener of listeners) listener(state, previous);
+  };
+
+  const record = (entryName: string, before: Build, after: Build): Pick<State, "done" | "undone"> => ({
+    done: [...state.done, { name: entryName, before, after, installation: state.installation }].slice(-longestHistory),
+    undone: [],
+  });
+
+  const change = (after: Build, entryName?: string): void => {
+    if (after === state.build) return;
+    if (state.gesture) return move({ build: after });
+    const told = entryName ?? changeName(graph, state.units, inputs, inputsOf(after, state.installation));
+    move({ build: after, ...record(told, state.build, after) });
+  };
+
+  const end = (): void => {
+    if (!state.gesture) return;
+    const { before } = state.gesture;
+    const start = inputsOf(before, state.installation);
+    const moved = differingInputs(graph, start, inputs).length > 0;
+    move({
+      gesture: undefined,
+      ...(moved && record(changeName(graph, state.units, start, inputs), before, state.build)),
+    });
+  };
+
+  const labelOf = (key: string): string => graph.inputs.find((input) => input.key === key)!.label;
+  const here = (): string => installationOf(state.build, state.installation).label;
+
+  return {
+    get state() {
+      return state;
+    },
+    get inputs() {
+      return inputs;
+    },
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    begin: (key) => {
+      end();
+      move({ gesture: { key, before: state.build } });
+    },
+    end,
+    set: (key, value) => {
+      if (Object.is(inputs[key], value)) return;
+      change(withInput(state.build, state.installation, key, value));
+    },
+    reset: (key) => {
+      const value = openedInputs(state)[key];
+      if (!Object.is(inputs[key], value)) change(withInput(state.build, state.installation, key, value));
+    },
+    separate: (key) => {
+      end();
+      change(separated(state.build, state.installation, key), `${labelOf(key)}: own to ${here()}`);
+    },
+    rejoin: (key) => {
+      end();
+      change(rejoined(state.build, state.installation, key), `${labelOf(key)}: shared again`);
+    },
+    show: (installation) => {
+      end();
+      installationOf(state.build, installation);
+      if (installation !== state.installation) move({ installation });
+    },
+    open: (opened, heldName) => {
+      end();
+      const installation = opened.installations[0]!.key;
+      const held = heldAs(heldName, inputsOf(opened, installation));
+      move({ build: opened, opened, installation, held, done: [], undone: [] });
+    },
+    hold: (heldName) => move({ held: heldAs(heldName, inputs) }),
+    choose: (units) => move({ units }),
+    undo: () => {
+      end();
+      const entry = state.done.at(-1);
+      if (!entry) return undefined;
+      move({
+        build: entry.before,
+        installation: entry.installation,
+        done: state.done.slice(0, -1),
+        undone: [...state.undone, entry],
+      });
+      return entry.name;
+    },
+    redo: () => {
+      end();
+      const entry = state.undone.at(-1);
+      if (!entry) return undefined;
+      move({
+        build: entry.after,
+        installation: entry.installation,
+        done: [...state.done, entry],
+        undone: state.undone.slice(0, -1),
+      });
+      return entry.name;
+    },
+  };
+}
+
+/** The values the build was opened with, in the installation shown. */
+export function openedInputs({ opened, installation }: Pick<State, "opened" | "installation">): InputValues {
+  return inputsOf(opened, installation);
+}

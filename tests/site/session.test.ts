@@ -1,0 +1,140 @@
+import fc from "fast-check";
+import { beforeEach, expect, test } from "vitest";
+import { compile } from "../../lib/graph";
+import { createSession, type Session, type State } from "../../site/state";
+import { inputsOf } from "../../worksheets/build/build";
+import { build } from "./build";
+import { driven, graph } from "./fixture";
+
+const program = compile(graph);
+let session: Session;
+beforeEach(() => {
+  session = createSession({ graph, program, build, name: "at the start" });
+});
+
+test("a gesture of many moves is one entry, named by its first and last value", () => {
+  session.begin("driveRatio");
+  for (const ratio of [1.94, 1.98, 2.04, 2.1]) session.set("driveRatio", ratio);
+  expect(session.state.done).toHaveLength(0);
+  session.end();
+  expect(session.state.done.map(({ name }) => name)).toEqual(["Blower drive ratio 1.92 → 2.1"]);
+  expect(session.undo()).toBe("Blower drive ratio 1.92 → 2.1");
+  expect(session.inputs.driveRatio).toBe(1.92);
+  expect(session.redo()).toBe("Blower drive ratio 1.92 → 2.1");
+  expect(session.inputs.driveRatio).toBe(2.1);
+});
+
+test("a gesture that comes back to where it began leaves no entry", () => {
+  session.begin("driveRatio");
+  session.set("driveRatio", 2.5);
+  session.set("driveRatio", 1.92);
+  session.end();
+  expect(session.state.done).toHaveLength(0);
+});
+
+test("set() outside a gesture is an entry of its own, in the units shown", () => {
+  session.choose({ system: "US", own: {} });
+  session.set("ambient", 310.9277777777778);
+  session.set("coolant", "none");
+  session.set("driven", driven.value.slice(1));
+  expect(session.state.done.map(({ name }) => name)).toEqual([
+    "Ambient temperature 77 → 100 °F",
+    "Charge cooler fresh water → no cooler",
+    "Driven units 2 → 1 rows",
+  ]);
+});
+
+test("set() goes to the installation's own value where it has one, else to the shared value", () => {
+  session.show("truck");
+  expect(session.inputs.ambient).toBe(318.15);
+  session.set("ambient", 320);
+  session.set("driveRatio", 2);
+  expect(inputsOf(session.state.build, "cell")).toMatchObject({ ambient: 298.15, driveRatio: 2 });
+  expect(inputsOf(session.state.build, "truck")).toMatchObject({ ambient: 320, driveRatio: 2 });
+});
+
+test("undo() shows the installation in which the change was made", () => {
+  session.show("truck");
+  session.set("ambient", 320);
+  session.show("boat");
+  session.undo();
+  expect(session.state.installation).toBe("truck");
+  expect(session.inputs.ambient).toBe(318.15);
+});
+
+test("separate() and rejoin() keep the value in force until it is set, and can be taken back", () => {
+  session.show("boat");
+  session.separate("driveRatio");
+  expect(session.inputs.driveRatio).toBe(1.92);
+  session.set("driveRatio", 2.2);
+  expect(inputsOf(session.state.build, "cell").driveRatio).toBe(1.92);
+  session.rejoin("driveRatio");
+  expect(session.inputs.driveRatio).toBe(1.92);
+  expect(session.undo()).toBe("Blower drive ratio: shared again");
+  expect(session.inputs.driveRatio).toBe(2.2);
+});
+
+test("hold() takes a snapshot that later moves leave alone", () => {
+  session.set("driveRatio", 2);
+  session.hold("14:05");
+  session.set("driveRatio", 2.4);
+  expect(session.state.held.name).toBe("14:05");
+  expect(session.state.held.inputs.driveRatio).toBe(2);
+  expect(session.state.held.evaluation.values).toEqual(program.run({ ...session.inputs, driveRatio: 2 }).values);
+});
+
+test("reset() returns to the value the build was opened with", () => {
+  session.show("truck");
+  session.set("ambient", 300);
+  session.reset("ambient");
+  expect(session.inputs.ambient).toBe(318.15);
+});
+
+test("a new change drops what was undone", () => {
+  session.set("driveRatio", 2);
+  session.undo();
+  session.set("driveRatio", 2.2);
+  expect(session.redo()).toBeUndefined();
+});
+
+test("show() refuses an installation the build does not have", () => {
+  expect(() => session.show("aeroplane")).toThrow("it has cell, truck, boat");
+});
+
+test("undoing everything gives the opened build back, redoing everything the last, whatever was done", () => {
+  type Deed = (target: Session) => void;
+  const ratio = fc.integer({ min: 50, max: 340 }).map((hundredths) => hundredths / 100);
+  const deed: fc.Arbitrary<Deed> = fc.oneof(
+    ratio.map((value): Deed => (target) => target.set("driveRatio", value)),
+    ratio.map((value): Deed => (target) => {
+      target.begin("driveRatio");
+      target.set("driveRatio", 1);
+      target.set("driveRatio", value);
+      target.end();
+    }),
+    fc.constantFrom("cell", "truck", "boat").map((key): Deed => (target) => target.show(key)),
+    fc.constantFrom("driveRatio", "ambient").map((key): Deed => (target) => target.separate(key)),
+    fc.constantFrom("driveRatio", "ambient").map((key): Deed => (target) => target.rejoin(key)),
+  );
+  const property = fc.property(fc.array(deed, { maxLength: 12 }), (deeds) => {
+    const target = createSession({ graph, program, build, name: "start" });
+    for (const act of deeds) act(target);
+    const last = target.state.build;
+    while (target.undo() !== undefined);
+    expect(target.state.build).toEqual(build);
+    while (target.redo() !== undefined);
+    expect(target.state.build).toEqual(last);
+  });
+  fc.assert(property, { seed: 20260101, numRuns: 100 });
+});
+
+test("subscribe() tells each new state beside the one before", () => {
+  const told: [State, State][] = [];
+  const stop = session.subscribe((state, previous) => told.push([state, previous]));
+  session.set("driveRatio", 2);
+  stop();
+  session.set("driveRatio", 3);
+  expect(told).toHaveLength(1);
+  expect(told[0]![0].build.shared.driveRatio).toBe(2);
+  expect(told[0]![1].build.shared.driveRatio).toBe(1.92);
+});
