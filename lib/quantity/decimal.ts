@@ -21,3 +21,26 @@ export function powerOfTen(factor: number): number | undefined {
   const exponent = Math.round(Math.log10(factor));
   return Number(`1e${exponent}`) === factor ? exponent : undefined;
 }
+
+const closeness = 1e-15; // a few times the spacing of doubles
+const largestNumerator = 2 ** 40;
+
+/**
+ * Numerator and denominator of a conversion factor that is a plain fraction: [254, 10000] for 0.0254, [5, 9] for 5/9.
+ * Multiplying by one and dividing by the other then gives 0.0381 for 1.5 in, where 1.5 · 0.0254 ends in …95.
+ * Only denominators that occur in definitions are tried; any other factor stands over 1.
+ *
+ * @param factor a number above zero [–]
+ * @example fractionNear(0.0254)[1] // 10000
+ */
+export function fractionNear(factor: number): readonly [numerator: number, denominator: number] {
+  for (const step of [1, 9, 60, 3600]) {
+    for (let places = 0; places <= 12; places += 1) {
+      const denominator = step * 10 ** places;
+      const numerator = Math.round(factor * denominator);
+      if (numerator > largestNumerator) break;
+      if (Math.abs(numerator / denominator / factor - 1) <= closeness) return [numerator, denominator];
+    }
+  }
+  return [factor, 1];
+}

@@ -25,7 +25,13 @@ type Choice<K extends KindName> = { readonly usual: Pair<K> } & { readonly [H in
 
 /** Common practice, no source: what the two trades read on gauges, drawings and test sheets. */
 const choices: { readonly [K in KindName]: Choice<K> } = {
-  pressure: { usual: ["kPa", "psi"], boost: ["bar", "psi"], duct: ["mbar", "inH2O"], rail: ["bar", "psi"], weather: ["hPa", "inHg"] },
+  pressure: {
+    usual: ["kPa", "psi"],
+    boost: ["bar", "psi"],
+    duct: ["mbar", "inH2O"],
+    rail: ["bar", "psi"],
+    weather: ["hPa", "inHg"],
+  },
   gaugePressure: { usual: ["kPa", "psi"], boost: ["bar", "psi"], duct: ["mbar", "inH2O"], rail: ["bar", "psi"] },
   pressureDifference: {
     usual: ["kPa", "psi"],
@@ -59,7 +65,13 @@ const choices: { readonly [K in KindName]: Choice<K> } = {
     boat: ["nautical mile", "nautical mile"],
   },
   area: { usual: ["cm²", "in²"], small: ["mm²", "in²"], large: ["m²", "ft²"] },
-  volume: { usual: ["L", "cu in"], fuel: ["L", "gal US"], coolant: ["L", "gal US"], small: ["cm³", "cu in"], large: ["m³", "ft³"] },
+  volume: {
+    usual: ["L", "cu in"],
+    fuel: ["L", "gal US"],
+    coolant: ["L", "gal US"],
+    small: ["cm³", "cu in"],
+    large: ["m³", "ft³"],
+  },
   volumePerStroke: { usual: ["mm³", "mm³"] },
   volumePerTurn: { usual: ["L/rev", "cu in/rev"], small: ["cc/rev", "cu in/rev"] },
   rotationalSpeed: { usual: ["rpm", "rpm"] },

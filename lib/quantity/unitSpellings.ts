@@ -2,15 +2,11 @@ import { type KindName, kinds } from "./kinds";
 import { foldedSpelling, plainSpelling } from "./spelling";
 import { type Unit, unitsOf } from "./units";
 
-/** Endings that say against what a pressure is measured. */
-const pressureEndings: { readonly [K in KindName]?: readonly string[] } = {
+/** Endings that may stand behind any symbol of a kind; for pressures they say against what it is measured. */
+const endings: { readonly [K in KindName]?: readonly string[] } = {
   pressure: ["a", "abs"],
   gaugePressure: ["g", "gauge"],
   pressureDifference: ["d", "diff"],
-};
-
-/** Endings after a plain symbol that change nothing in the kinds that own them. */
-const otherEndings: { readonly [K in KindName]?: readonly string[] } = {
   crankAngle: ["crank", "of crank", "crank angle"],
   volumePerStroke: ["per stroke", "/stroke", "/st"],
 };
@@ -28,10 +24,9 @@ export function spellingsOf(kind: KindName): ReadonlyMap<string, Unit> {
   const known = lexicons.get(kind);
   if (known) return known;
   const lexicon = new Map<string, Unit>();
-  const endings = [...(pressureEndings[kind] ?? []), ...(otherEndings[kind] ?? [])];
   for (const unit of unitsOf(kind)) {
     const bare = [unit.symbol, ...unit.aliases];
-    const ended = endings.flatMap((ending) => bare.map((each) => `${each} ${ending}`));
+    const ended = (endings[kind] ?? []).flatMap((ending) => bare.map((each) => `${each} ${ending}`));
     for (const spelling of [...bare, unit.written, ...ended]) addSpelling(lexicon, foldedSpelling(spelling), unit);
   }
   lexicons.set(kind, lexicon);
@@ -59,21 +54,12 @@ export function otherKindSpelled(kind: KindName, typed: string): KindName | unde
   return kindNames.find((other) => unitSpelled(other, typed));
 }
 
-/** Pressure kind whose ending ("g", "abs", "d") the typed unit carries, or undefined for a bare unit. */
-export function pressureKindSpelled(typed: string): KindName | undefined {
-  const folded = foldedSpelling(typed);
-  if (spellingsOf("stress").has(folded) || isBarePressure(folded)) return undefined;
-  return (Object.keys(pressureEndings) as KindName[]).find((kind) => spellingsOf(kind).has(folded));
-}
-
-function isBarePressure(folded: string): boolean {
-  return unitsOf("pressure").some((unit) => [unit.symbol, ...unit.aliases].some((each) => foldedSpelling(each) === folded));
-}
-
 function addSpelling(lexicon: Map<string, Unit>, spelling: string, unit: Unit): void {
   const owner = lexicon.get(spelling) ?? unit;
   if (owner.factor !== unit.factor || owner.offset !== unit.offset) {
-    throw new TypeError(`spellingsOf: "${spelling}" means both ${owner.symbol} and ${unit.symbol}; it must mean one unit`);
+    throw new TypeError(
+      `spellingsOf: "${spelling}" means both ${owner.symbol} and ${unit.symbol}; it must mean one unit`,
+    );
   }
   lexicon.set(spelling, owner);
 }

@@ -1,4 +1,4 @@
-import { powerOfTen, shiftDecimal } from "./decimal";
+import { fractionNear, powerOfTen, shiftDecimal } from "./decimal";
 import { requireFinite } from "./guard";
 import { type KindName, kinds, type Quantity } from "./kinds";
 import { suffixes, unitTables } from "./units/tables";
@@ -19,6 +19,8 @@ export interface Unit {
   readonly written: string;
   readonly aliases: readonly string[];
   readonly factor: number;
+  /** the factor as numerator and denominator, which keeps the last digit */
+  readonly fraction: readonly [numerator: number, denominator: number];
   readonly offset: number;
   readonly system?: UnitSystem;
 }
@@ -84,33 +86,35 @@ export function inUnit<K extends KindName>(kind: K, value: Quantity<K>, ...[unit
 }
 
 /**
- * SI value of a reading. Units of a power of ten move the decimal point, and units of which a whole number makes
- * one SI unit divide by it: both keep the last digit, where a product would round twice.
+ * SI value of a reading: (reading + offset) · factor. Units of a power of ten move the decimal point, so that
+ * "5.9 L" is 0.0059 m³ to the last digit.
  *
  * @param unit one of the units of unitsOf
  * @param reading the number read, or its decimal text
+ * @example toSI(unitNamed("length", "in"), 1.5) // 0.0381
  */
 export function toSI(unit: Unit, reading: number | string): number {
   const places = unit.offset === 0 ? powerOfTen(unit.factor) : undefined;
   if (places !== undefined) return shiftDecimal(String(reading), places);
-  const steps = Number(reading) + unit.offset;
-  const divisor = wholeInverse(unit);
-  return divisor ? steps / divisor : steps * unit.factor;
+  const [numerator, denominator] = unit.fraction;
+  return ((Number(reading) + unit.offset) * numerator) / denominator;
 }
 
-/** Reading of an SI value in a unit, the inverse of toSI to the last digit or two. */
+/**
+ * Reading of an SI value in a unit, the inverse of toSI to the last digit or two.
+ *
+ * @param unit one of the units of unitsOf
+ * @param value the quantity [SI unit of the kind]
+ * @example fromSI(unitNamed("length", "in"), 0.0381) // 1.5
+ */
 export function fromSI(unit: Unit, value: number): number {
-  const divisor = wholeInverse(unit);
-  return (divisor ? value * divisor : value / unit.factor) - unit.offset;
-}
-
-/** How many of this unit make one SI unit, if that is a whole number. */
-function wholeInverse({ factor }: Unit): number | undefined {
-  const inverse = Math.round(1 / factor);
-  return factor < 1 && 1 / inverse === factor ? inverse : undefined;
+  const [numerator, denominator] = unit.fraction;
+  return (value * denominator) / numerator - unit.offset;
 }
 
 function unitFrom(kind: KindName, symbol: string, entry: UnitEntry): Unit {
   const suffix = (suffixes as Partial<Record<KindName, string>>)[kind] ?? "";
-  return { offset: 0, ...entry, symbol, written: entry.written ?? `${symbol}${suffix}` };
+  const fraction = fractionNear(entry.factor);
+  const factor = fraction[0] / fraction[1];
+  return { offset: 0, ...entry, factor, fraction, symbol, written: entry.written ?? `${symbol}${suffix}` };
 }

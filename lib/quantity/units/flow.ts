@@ -7,7 +7,7 @@ export const massFlow = {
   "kg/h": si(1 / hour),
   "g/s": si(1e-3),
   "t/h": si(1e3 / hour),
-  "lb/min": us(pound / minute, "lbm/min", "ppm"),
+  "lb/min": us(pound / minute, "lbm/min"),
   "lb/h": us(pound / hour, "lbm/h", "pph"),
   "lb/s": us(pound, "lbm/s"),
 } satisfies UnitTable;
@@ -43,8 +43,8 @@ export const density = {
 } satisfies UnitTable;
 
 export const dynamicViscosity = {
-  "Pa·s": si(1),
-  "mPa·s": si(1e-3),
+  Pa·s: si(1),
+  mPa·s: si(1e-3),
   cP: si(1e-3, "centipoise"),
   "lb/(ft·s)": us(pound / foot, "lbm/(ft·s)"),
 } satisfies UnitTable;

@@ -38,10 +38,10 @@ export const powerPerVolume = {
 } satisfies UnitTable;
 
 export const torque = {
-  "N·m": si(1, "newton metre"),
-  "kN·m": si(1e3),
-  "lbf·ft": us(poundForce * foot, "lb·ft", "ft·lb", "ft·lbf", "foot pound"),
-  "lbf·in": us(poundForce * inch, "lb·in", "in·lb", "in·lbf", "inch pound"),
+  N·m: si(1, "newton metre"),
+  kN·m: si(1e3),
+  lbf·ft: us(poundForce * foot, "lb·ft", "ft·lb", "ft·lbf", "foot pound"),
+  lbf·in: us(poundForce * inch, "lb·in", "in·lb", "in·lbf", "inch pound"),
 } satisfies UnitTable;
 
 export const force = {
@@ -61,10 +61,10 @@ export const energy = {
   J: si(1, "joule"),
   kJ: si(1e3),
   MJ: si(1e6),
-  "kW·h": si(1e3 * wattHour),
+  kW·h: si(1e3 * wattHour),
   kcal: si(1e3 * calorie),
   Btu: us(britishThermalUnit),
-  "ft·lbf": us(foot * poundForce, "ft·lb", "foot pound"),
+  ft·lbf: us(foot * poundForce, "ft·lb", "foot pound"),
 } satisfies UnitTable;
 
 export const mass = {
