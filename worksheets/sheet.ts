@@ -1,5 +1,5 @@
 import type { Node, Ref, References, ValuesOf } from "../lib/graph";
-import type { KindName } from "../lib/quantity";
+import type { DisplayHint, KindName } from "../lib/quantity";
 
 /** A figure's numbers, for those who read them rather than see them, and for export. */
 export interface FigureTable {
@@ -10,11 +10,11 @@ export interface FigureTable {
 /** Units for a figure's axes and labels, as the page shows them at present. */
 export interface FigureUnits {
   /** A value in the unit shown, as a bare number: for scales. */
-  readonly number: (kind: KindName, value: number, hint?: string) => number;
+  readonly number: (kind: KindName, value: number, hint?: DisplayHint) => number;
   /** The unit's symbol, for axis titles. */
-  readonly unit: (kind: KindName, hint?: string) => string;
+  readonly unit: (kind: KindName, hint?: DisplayHint) => string;
   /** Number and unit, for direct labels. */
-  readonly text: (kind: KindName, value: number, hint?: string) => string;
+  readonly text: (kind: KindName, value: number, hint?: DisplayHint) => string;
 }
 
 
@@ -45,6 +45,7 @@ export type Block =
   | { readonly type: "heading"; readonly text: string }
   | { readonly type: "prose"; readonly parts: readonly (string | Ref)[] }
   | { readonly type: "line"; readonly node: Node }
+  | { readonly type: "tabulation"; readonly tabulation: Tabulation }
   | { readonly type: "figure"; readonly figure: Figure }
   | { readonly type: "caution"; readonly text: string };
 
@@ -70,3 +71,29 @@ export const heading = (text: string): Block => ({ type: "heading", text });
 export const caution = (text: string): Block => ({ type: "caution", text });
 export const lines = (...nodes: readonly Node[]): readonly Block[] => nodes.map((node) => ({ type: "line", node }));
 export const drawn = (shown: Figure): Block => ({ type: "figure", figure: shown });
+
+/** A column of a tabulation: with a kind its numbers are quantities in SI, without one they are words. */
+export interface TabulationColumn {
+  readonly label: string;
+  readonly kind?: KindName;
+  readonly hint?: DisplayHint;
+}
+
+/** A structured value laid out as a table on the sheet. */
+export interface Tabulation {
+  readonly key: string;
+  readonly title: string;
+  readonly of: Ref;
+  readonly columns: readonly TabulationColumn[];
+  readonly rows: (value: never) => readonly (readonly (string | number)[])[];
+}
+
+/** A block that lays a structured value out as a table; numbers stand in SI and are shown in the reader's units. */
+export function tabulated<T>(
+  options: Omit<Tabulation, "of" | "rows"> & {
+    readonly of: Ref<T>;
+    readonly rows: (value: T) => readonly (readonly (string | number)[])[];
+  },
+): Block {
+  return { type: "tabulation", tabulation: options };
+}

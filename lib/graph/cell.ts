@@ -1,4 +1,4 @@
-import type { KindName, Quantity, Span } from "../quantity";
+import type { DisplayHint, KindName, Quantity, Span } from "../quantity";
 import type { Limit, StatedCheck } from "./limit";
 import type { Ref, References, ValuesOf } from "./reference";
 import { Refusal } from "./refusal";
@@ -25,7 +25,7 @@ interface Explained {
 interface ScalarOptions<K extends KindName, F extends References> extends Explained {
   readonly kind: K;
   /** Picks the unit in which the trade reads this one. */
-  readonly hint?: string;
+  readonly hint?: DisplayHint;
   readonly symbol: string;
   readonly from: F;
   readonly compute: (values: ValuesOf<F>) => Quantity<K>;
@@ -44,7 +44,7 @@ export interface Cell<T = unknown> extends Ref<T>, Explained {
   readonly type: "cell";
   /** Absent when the value is not a single number. */
   readonly kind?: KindName;
-  readonly hint?: string;
+  readonly hint?: DisplayHint;
   readonly symbol?: string;
   readonly from: References;
   readonly compute: (values: never) => T;

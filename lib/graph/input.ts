@@ -1,4 +1,4 @@
-import type { KindName, Quantity } from "../quantity";
+import type { DisplayHint, KindName, Quantity } from "../quantity";
 import type { Ref } from "./reference";
 
 /** Fields that every input has beside its value. */
@@ -15,7 +15,7 @@ interface QuantityField<K extends KindName> extends Stated {
   /** One step of the slider or of an arrow key, in SI. */
   readonly step: number;
   /** Picks the unit in which the trade reads this one, such as "fuel" or "boost". */
-  readonly hint?: string;
+  readonly hint?: DisplayHint;
 }
 
 interface QuantityOptions<K extends KindName> extends QuantityField<K> {

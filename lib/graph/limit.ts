@@ -1,4 +1,4 @@
-import type { KindName, Quantity } from "../quantity";
+import type { DisplayHint, KindName, Quantity } from "../quantity";
 import type { Ref } from "./reference";
 
 /** The value must stay at or below its bound ("most"), or at or above it ("least"). */
@@ -19,7 +19,7 @@ export interface StatedCheck {
   readonly component: string;
   readonly label: string;
   readonly kind: KindName;
-  readonly hint?: string;
+  readonly hint?: DisplayHint;
   readonly side: Side;
   readonly value: number;
   readonly bound: number;
