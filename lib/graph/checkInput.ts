@@ -5,7 +5,7 @@ import type { Column, Input } from "./input";
 interface Bounded {
   readonly kind: KindName;
   readonly span: readonly [number, number];
-  readonly hint?: string;
+  readonly hint?: DisplayHint;
 }
 
 /**
@@ -58,7 +58,7 @@ function ofQuantity(label: string, bounded: Bounded, value: unknown, system: Uni
   if (typeof value !== "number" || Number.isNaN(value)) {
     return `${label} is not a number; it must be ${boundsIn(bounded, system)}`;
   }
-  if (!(value >= span[0] && value <= span[1])) {
+  if (!Number.isFinite(value) || value < span[0] || value > span[1]) {
     return `${label} is ${valueIn(bounded, value, system)}; it must be ${boundsIn(bounded, system)}`;
   }
   if (kind === "count" && !Number.isInteger(value)) {
@@ -86,8 +86,8 @@ function boundsIn({ kind, span: [lowest, highest], hint }: Bounded, system: Unit
   return most ? `at most ${most.text}` : "a finite number";
 }
 
-function written(kind: KindName, value: number, hint: string | undefined, system: UnitSystem, digits = 6) {
-  const unit = displayUnit(kind, system, hint as DisplayHint | undefined);
+function written(kind: KindName, value: number, hint: DisplayHint | undefined, system: UnitSystem, digits = 6) {
+  const unit = displayUnit(kind, system, hint);
   return writeQuantity(kind, value as Quantity<KindName>, { unit, digits });
 }
 

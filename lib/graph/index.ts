@@ -1,5 +1,6 @@
 export * from "./assess";
 export * from "./cell";
+export * from "./checkInput";
 export * from "./compile";
 export * from "./graph";
 export * from "./input";

@@ -173,7 +173,7 @@ export const deliveryTemperature = cell("deliveryTemperature", {
 export const chargeTemperature = cell("chargeTemperature", {
   label: "Charge temperature",
   kind: "temperature",
-  hint: "charge",
+  hint: "coolant",
   symbol: "T_3",
   from: { delivery: deliveryTemperature, coolant: coolantTemperature, effectiveness },
   compute: ({ delivery, coolant, effectiveness }) =>

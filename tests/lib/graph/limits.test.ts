@@ -88,7 +88,7 @@ describe("assess(cells, evaluation)", () => {
     expect(check).toMatchObject({
       label: "Charge temperature",
       kind: "temperature",
-      hint: "charge",
+      hint: "coolant",
       source: "common practice, no source",
       bound: 320,
     });
