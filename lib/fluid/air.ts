@@ -33,7 +33,13 @@ export function moistAir(humidityRatio: Ratio): Gas {
   return gasOf(`moist air of ${Number(humidityRatio.toPrecision(3))} kg/kg`, moistAirComposition(humidityRatio));
 }
 
-/** Amounts in as much moist air as holds one mole of dry air [mol]. */
+/**
+ * Amounts in as much moist air as holds one mole of dry air [mol].
+ *
+ * @param humidityRatio water vapour [kg per kg of dry air], 0 or above
+ * @source definition of the humidity ratio
+ * @example moistAirComposition(0.01).waterVapour // 0.0160781
+ */
 export function moistAirComposition(humidityRatio: number): Composition {
   return { ...dryAirComposition, waterVapour: humidityRatio / vapourToAirMolarMass };
 }

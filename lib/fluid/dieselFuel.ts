@@ -1,5 +1,5 @@
 import type { Density, KinematicViscosity, Ratio, SpecificEnergy } from "../quantity";
-import { requireNotNegative, requireWithin, type Span } from "../quantity";
+import { requireWithin, type Span } from "../quantity";
 import { dryAir, dryAirComposition } from "./air";
 import { species } from "./species";
 
@@ -10,6 +10,8 @@ export interface DieselFuel {
   readonly densityAt15C: Density;
   /** kinematic viscosity at 40 °C [m²/s] */
   readonly kinematicViscosityAt40C: KinematicViscosity;
+  /** kinematic viscosity at 100 °C [m²/s], where the data sheet gives it */
+  readonly kinematicViscosityAt100C?: KinematicViscosity;
   /** hydrogen atoms to carbon atoms [–] */
   readonly hydrogenToCarbon: Ratio;
   /** oxygen atoms to carbon atoms [–] */
@@ -79,7 +81,14 @@ export function stoichiometricAirFuelRatio(fuel: DieselFuel): Ratio {
   return (airPerCarbon / fuelMassPerCarbon(fuel)) as Ratio;
 }
 
-/** Molecules of oxygen that burn a carbon atom of the fuel and what hangs on it [–]. */
+/**
+ * Molecules of oxygen that burn a carbon atom of the fuel and what hangs on it [–]: 1 + y/4 − z/2.
+ *
+ * @param fuel the fuel [–]
+ * @throws RangeError if the fuel's make-up is outside hydrogenToCarbonSpan or oxygenToCarbonSpan
+ * @source balance of elements
+ * @example oxygenPerCarbon(roadDiesel) // 1.4625
+ */
 export function oxygenPerCarbon(fuel: DieselFuel): number {
   requireWithin(`${fuel.name}: hydrogenToCarbon`, fuel.hydrogenToCarbon, hydrogenToCarbonSpan);
   requireWithin(`${fuel.name}: oxygenToCarbon`, fuel.oxygenToCarbon, oxygenToCarbonSpan);
@@ -87,8 +96,7 @@ export function oxygenPerCarbon(fuel: DieselFuel): number {
 }
 
 /** Mass of as much fuel as holds a mole of carbon [kg/mol]. */
-export function fuelMassPerCarbon(fuel: DieselFuel): number {
-  requireNotNegative(`${fuel.name}: hydrogenToCarbon`, fuel.hydrogenToCarbon);
+function fuelMassPerCarbon(fuel: DieselFuel): number {
   return atomicMass.carbon + fuel.hydrogenToCarbon * atomicMass.hydrogen + fuel.oxygenToCarbon * atomicMass.oxygen;
 }
 
@@ -101,7 +109,7 @@ const atomicMass = {
 };
 
 /** The fields of a fuel as plain SI numbers. */
-type PlainFuel = { readonly [K in keyof DieselFuel]: DieselFuel[K] extends number ? number : string };
+type PlainFuel = { readonly [K in keyof DieselFuel]: K extends "name" ? string : number };
 
 function dieselFuel(plain: PlainFuel): DieselFuel {
   return Object.freeze({ ...plain }) as DieselFuel;

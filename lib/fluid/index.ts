@@ -1,5 +1,15 @@
 export * from "./air";
+export * from "./airTransport";
+export * from "./atmosphere";
+export * from "./bellmouth";
 export * from "./burntGas";
 export * from "./dieselFuel";
+export * from "./fuelProperties";
 export * from "./gas";
+export * from "./humidity";
+export * from "./liquid";
+export * from "./pipeFlow";
+export * from "./saturation";
+export * from "./seaWater";
 export * from "./species";
+export { water } from "./water";

@@ -1,0 +1,152 @@
+import { brentRoot } from "../numeric";
+import {
+  type Fraction,
+  type Pressure,
+  type Ratio,
+  requirePositive,
+  requireWithin,
+  type Span,
+  type Temperature,
+} from "../quantity";
+import { vapourToAirMolarMass } from "./air";
+import { saturationTemperature, saturationVapourPressure } from "./saturation";
+
+/** Air as a weather station gives it. */
+export interface WeatherAir {
+  /** dry-bulb temperature [K], 273.15 to 647.096, below boiling at the pressure */
+  readonly temperature: Temperature;
+  /** pressure of air and vapour together [Pa], above 0 */
+  readonly pressure: Pressure;
+  /** vapour pressure over saturation pressure at the temperature [–], 0 to 1 */
+  readonly relativeHumidity: Fraction;
+}
+
+/** Moist air of known temperature and make-up. */
+export interface MoistAirState {
+  /** dry-bulb temperature [K], 273.15 to 647.096 */
+  readonly temperature: Temperature;
+  /** pressure of air and vapour together [Pa], above 0 */
+  readonly pressure: Pressure;
+  /** water vapour [kg per kg of dry air], 0 or above */
+  readonly humidityRatio: Ratio;
+}
+
+/** Pressure and make-up of moist air. */
+export type MoistAirMix = Pick<MoistAirState, "pressure" | "humidityRatio">;
+
+const fractionSpan: Span = [0, 1];
+
+/** Humidity ratios that a mix may have [kg/kg]: far beyond saturated air, short of steam with a trace of air. */
+const mixSpan: Span = [0, 100];
+
+/**
+ * Water vapour in air [kg per kg of dry air]: W = 0.62196 pᵥ/(p − pᵥ), pᵥ = φ p_sat(T).
+ * Perfect-gas mixing; real air at 1 bar holds about 0.5 % more at saturation.
+ *
+ * @param state temperature [K], pressure [Pa] and relative humidity [–]
+ * @throws RangeError outside the spans, and where the vapour alone would have the pressure: the water boils
+ * @source ASHRAE Handbook Fundamentals (2017), chapter 1, equation 20 (from memory); saturation by IAPWS R7-97
+ * @example humidityRatio({temperature: 298.15, pressure: 100000, relativeHumidity: 0.3}) // 0.00597119
+ */
+export function humidityRatio({ temperature, pressure, relativeHumidity }: WeatherAir): Ratio {
+  requirePositive("humidityRatio: pressure", pressure, "Pa");
+  requireWithin("humidityRatio: relativeHumidity", relativeHumidity, fractionSpan);
+  return ratioAt("humidityRatio", pressure, relativeHumidity * saturationVapourPressure(temperature), temperature);
+}
+
+/**
+ * Partial pressure of the vapour in moist air [Pa]: pᵥ = p W/(0.62196 + W).
+ *
+ * @param state pressure [Pa] and humidity ratio [kg/kg]
+ * @throws RangeError if the pressure is not above 0 or the humidity ratio is negative or above 100
+ * @source ASHRAE Handbook Fundamentals (2017), chapter 1, equation 36 (from memory)
+ * @example vapourPressure({pressure: 101325, humidityRatio: 0.01}) // 1603.333
+ */
+export function vapourPressure({ pressure, humidityRatio }: MoistAirMix): Pressure {
+  requirePositive("vapourPressure: pressure", pressure, "Pa");
+  requireWithin("vapourPressure: humidityRatio", humidityRatio, mixSpan, "kg/kg");
+  return ((pressure * humidityRatio) / (vapourToAirMolarMass + humidityRatio)) as Pressure;
+}
+
+/**
+ * Temperature at which moist air, cooled at its pressure, begins to drop water [K]. Compression raises it.
+ *
+ * @param state pressure [Pa] and humidity ratio [kg/kg]
+ * @throws RangeError if the air is so dry that frost comes before dew (vapour pressure below 611.2 Pa)
+ * @source IAPWS R7-97, region 4, equation 31, at the partial pressure of the vapour
+ * @example dewPoint({pressure: 280000, humidityRatio: 0.01626}) // 312.503
+ */
+export function dewPoint(state: MoistAirMix): Temperature {
+  const vapour = vapourPressure(state);
+  if (vapour >= driestDew) return saturationTemperature(vapour);
+  throw new RangeError(
+    `dewPoint: humidityRatio is ${Number(state.humidityRatio.toPrecision(6))} kg/kg; at ${Number(state.pressure.toPrecision(6))} Pa it must be at least ${Number(ratioAt("dewPoint", state.pressure, driestDew, 273.15).toPrecision(6))} kg/kg, or frost forms instead of dew`,
+  );
+}
+
+const driestDew = saturationVapourPressure(273.15 as Temperature);
+
+/**
+ * Most vapour that air can hold at a temperature and pressure [kg per kg of dry air]. What is above it turns to water.
+ *
+ * @param state temperature [K] and pressure [Pa]
+ * @throws RangeError outside the spans, and where water boils at this pressure
+ * @source ASHRAE Handbook Fundamentals (2017), chapter 1, equation 21 (from memory); saturation by IAPWS R7-97
+ * @example saturationHumidityRatio({temperature: 313.15, pressure: 280000}) // 0.01684736
+ */
+export function saturationHumidityRatio({
+  temperature,
+  pressure,
+}: Pick<MoistAirState, "temperature" | "pressure">): Ratio {
+  requirePositive("saturationHumidityRatio: pressure", pressure, "Pa");
+  return ratioAt("saturationHumidityRatio", pressure, saturationVapourPressure(temperature), temperature);
+}
+
+/**
+ * Vapour pressure over saturation pressure at the temperature [–]; above 1 the air cannot hold its water.
+ *
+ * @param state temperature [K], pressure [Pa] and humidity ratio [kg/kg]
+ * @throws RangeError outside the spans of vapourPressure and saturationVapourPressure
+ * @source definition
+ * @example relativeHumidity({temperature: 298.15, pressure: 100000, humidityRatio: 0.00597119}) // 0.3
+ */
+export function relativeHumidity({ temperature, ...mix }: MoistAirState): Ratio {
+  return (vapourPressure(mix) / saturationVapourPressure(temperature)) as Ratio;
+}
+
+/**
+ * Temperature at which air, made to evaporate water at its own pressure until saturated, comes to rest [K]:
+ * (h_fg0 − 2.326e3 t) (W_sat − W) = (1006 + 1860 W)(T − t*) in the handbook's form, t* the wet bulb.
+ * The wet bulb of a sling psychrometer, to a few tenths of a kelvin. Below 0 °C the water on the bulb is taken as liquid and refused.
+ *
+ * @param state temperature [K], pressure [Pa] and humidity ratio [kg/kg]
+ * @throws RangeError if the air holds more than it can, or if its wet bulb lies below 0 °C
+ * @source ASHRAE Handbook Fundamentals (2017), chapter 1, equation 33 (from memory)
+ * @example wetBulbTemperature({temperature: 298.15, pressure: 101325, humidityRatio: 0.011895}) // 292.619
+ */
+export function wetBulbTemperature({ temperature, pressure, humidityRatio }: MoistAirState): Temperature {
+  requireWithin("wetBulbTemperature: humidityRatio", humidityRatio, mixSpan, "kg/kg");
+  const dry = temperature - 273.15;
+  // Surplus of vapour that the air could still hold at the bulb, over what its cooling pays for.
+  const surplus = (wet: number) => {
+    const t = wet - 273.15;
+    const held = saturationHumidityRatio({ temperature: wet as Temperature, pressure });
+    return ((2501 - 2.326 * t) * held - 1.006 * (dry - t)) / (2501 + 1.86 * dry - 4.186 * t) - humidityRatio;
+  };
+  const boiling = saturationTemperature(pressure) - 0.01;
+  if (surplus(Math.min(temperature, boiling)) < 0) {
+    throw new RangeError(
+      `wetBulbTemperature: humidityRatio is ${Number(humidityRatio.toPrecision(6))} kg/kg; air of ${Number(temperature.toPrecision(6))} K and ${Number(pressure.toPrecision(6))} Pa cannot hold so much`,
+    );
+  }
+  const bracket = [273.15, Math.min(temperature, boiling)] as const;
+  return brentRoot(surplus, bracket, { name: "wetBulbTemperature: temperature of the wet bulb [K]", tolerance: 1e-9 })
+    .root as Temperature;
+}
+
+function ratioAt(name: string, pressure: number, vapour: number, temperature: number): Ratio {
+  if (vapour < pressure) return ((vapourToAirMolarMass * vapour) / (pressure - vapour)) as Ratio;
+  throw new RangeError(
+    `${name}: pressure is ${Number(pressure.toPrecision(6))} Pa; it must be above the vapour pressure ${Number(vapour.toPrecision(6))} Pa at ${Number(temperature.toPrecision(6))} K`,
+  );
+}

