@@ -40,7 +40,7 @@ const referencePressure = 101325; // Pa
  * @param state temperature [K] and absolute pressure [Pa]
  * @throws RangeError outside fuelTemperatureSpan, fuelPressureSpan or fuelDensitySpan
  * @source API MPMS 11.1 / ASTM D1250-80, generalized products (constants from memory); pressure: F. D. Murnaghan (1944)
- * @example fuelDensity(roadDiesel, {temperature: 313.15, pressure: 101325}) // 816.71
+ * @example fuelDensity(roadDiesel, {temperature: 313.15, pressure: 101325}) // 817.091
  */
 export function fuelDensity(fuel: DieselFuel, { temperature, pressure }: FuelState): Density {
   requireFuel("fuelDensity", fuel, temperature);
@@ -77,7 +77,7 @@ export function fuelExpansion(fuel: DieselFuel, temperature: Temperature): numbe
  * @param temperature temperature [K], 253.15 to 423.15
  * @throws RangeError outside fuelTemperatureSpan, or if a viscosity of the fuel is not above 0
  * @source ASTM D341 (from memory); the slope: common practice, no source
- * @example 1e6 * fuelViscosity(roadDiesel, 293.15) // 4.2277
+ * @example 1e6 * fuelViscosity(roadDiesel, 293.15) // 4.24692
  */
 export function fuelViscosity(fuel: DieselFuel, temperature: Temperature): KinematicViscosity {
   requireWithin("fuelViscosity: temperature", temperature, fuelTemperatureSpan, "K");

@@ -63,7 +63,7 @@ export const vaporizationSpan: Span = [273.15, 423.15];
  * @param temperature temperature [K], 273.15 to 423.15
  * @throws RangeError outside vaporizationSpan
  * @source own fit of the fourth degree in °C to IAPWS R7-97, regions 1 and 2 on the saturation line; largest gap 0.002 %
- * @example heatOfVaporization(313.15) // 2.40601e6
+ * @example heatOfVaporization(313.15) // 2.40599e6
  */
 export function heatOfVaporization(temperature: Temperature): SpecificEnergy {
   requireWithin("heatOfVaporization: temperature", temperature, vaporizationSpan, "K");

@@ -9,7 +9,7 @@ import {
   type ThermalConductivity,
 } from "../quantity";
 import type { Liquid } from "./liquid";
-import { waterConductivity, waterDensity, waterSpecificHeat, waterViscosity } from "./water";
+import { pureWater } from "./water";
 
 /** Salt in the open sea [kg/kg]; the Baltic has 0.005 to 0.02, the Red Sea 0.04 (common figures, from memory). */
 export const openSeaSalinity = 0.035 as Fraction;
@@ -50,20 +50,20 @@ export function seaWater(salinity: Fraction): Liquid {
     vapourPressureRatio: Math.exp(-4.5818e-4 * grams - 2.0443e-6 * grams ** 2),
     density(temperature) {
       guard("density", temperature);
-      return (waterDensity(temperature) + salted(temperature - 273.15, practical)) as Density;
+      return (pureWater.density(temperature) + salted(temperature - 273.15, practical)) as Density;
     },
     specificHeat(temperature) {
       guard("specificHeat", temperature);
-      return (waterSpecificHeat(temperature) * (cp(temperature) / freshCp(temperature))) as SpecificHeat;
+      return (pureWater.specificHeat(temperature) * (cp(temperature) / freshCp(temperature))) as SpecificHeat;
     },
     dynamicViscosity(temperature) {
       guard("dynamicViscosity", temperature);
-      return (waterViscosity(temperature) * thickened(temperature - 273.15, salinity)) as DynamicViscosity;
+      return (pureWater.dynamicViscosity(temperature) * thickened(temperature - 273.15, salinity)) as DynamicViscosity;
     },
     conductivity(temperature) {
       guard("conductivity", temperature);
       const salt = jamiesonTudhope(temperature, practical) / jamiesonTudhope(temperature, 0);
-      return (waterConductivity(temperature) * salt) as ThermalConductivity;
+      return (pureWater.conductivity(temperature) * salt) as ThermalConductivity;
     },
   };
 }
@@ -100,6 +100,7 @@ function thickened(t: number, s: number): number {
 /** Conductivity [mW/(m·K)] of practical salinity s. @source Jamieson, Tudhope (1970) */
 function jamiesonTudhope(temperature: number, s: number): number {
   const reduced = 2.3 - (343.5 + 0.037 * s) / temperature;
+  // biome-ignore lint/suspicious/noApproximativeNumericConstant: the source's own three digits
   return (240 + 0.0002 * s) * 10 ** (0.434 * reduced * Math.cbrt(1 - temperature / (647.3 + 0.03 * s)));
 }
 

@@ -25,46 +25,47 @@ export const water: Liquid = {
   vapourPressureRatio: 1,
   density(temperature) {
     requireWithin("density of water: temperature", temperature, span, "K");
-    return waterDensity(temperature) as Density;
+    return pureWater.density(temperature) as Density;
   },
   specificHeat(temperature) {
     requireWithin("specificHeat of water: temperature", temperature, span, "K");
-    return waterSpecificHeat(temperature) as SpecificHeat;
+    return pureWater.specificHeat(temperature) as SpecificHeat;
   },
   dynamicViscosity(temperature) {
     requireWithin("dynamicViscosity of water: temperature", temperature, span, "K");
-    return waterViscosity(temperature) as DynamicViscosity;
+    return pureWater.dynamicViscosity(temperature) as DynamicViscosity;
   },
   conductivity(temperature) {
     requireWithin("conductivity of water: temperature", temperature, span, "K");
-    return waterConductivity(temperature) as ThermalConductivity;
+    return pureWater.conductivity(temperature) as ThermalConductivity;
   },
 };
 
-// Without guards, for sea water, which stays liquid some kelvins below the span.
-
-/** Kell (1975), equation 16 [kg/m³]. */
-export function waterDensity(temperature: number): number {
-  const t = temperature - 273.15;
-  const power = 16.945176 + t * (-7.9870401e-3 + t * (-46.170461e-6 + t * (105.56302e-9 - t * 280.54253e-12)));
-  return (999.83952 + t * power) / (1 + 16.87985e-3 * t);
-}
-
-/** Own fit to IAPWS R7-97 [J/(kg·K)], in x = −1 to 1 for 0 to 150 °C. */
-export function waterSpecificHeat(temperature: number): number {
-  const x = (temperature - 348.15) / 75;
-  const power = 61.43781695 + x * (11.22379269 + x * (-11.84923945 + x * (-19.06348932 + x * 23.44293301)));
-  return 4191.46175796 + x * (54.16494025 + x * power);
-}
-
-/** IAPWS SR6-08, equation 7 [Pa·s]. */
-export function waterViscosity(temperature: number): number {
-  const tau = temperature / 300;
-  return 1e-6 * (280.68 * tau ** -1.9 + 511.45 * tau ** -7.7 + 61.131 * tau ** -19.6 + 0.45903 * tau ** -40);
-}
-
-/** IAPWS SR6-08, equation 8 [W/(m·K)]. */
-export function waterConductivity(temperature: number): number {
-  const tau = temperature / 300;
-  return 1.663 * tau ** -1.15 - 1.7781 * tau ** -3.4 + 1.1567 * tau ** -6 - 0.432115 * tau ** -7.6;
-}
+/**
+ * The correlations behind `water`, plain numbers in SI units and without guard, for mixtures that stay liquid below 0 °C.
+ * @source as `water` says
+ */
+export const pureWater = {
+  /** Kell (1975), equation 16 [kg/m³]. */
+  density(temperature: number): number {
+    const t = temperature - 273.15;
+    const power = 16.945176 + t * (-7.9870401e-3 + t * (-46.170461e-6 + t * (105.56302e-9 - t * 280.54253e-12)));
+    return (999.83952 + t * power) / (1 + 16.87985e-3 * t);
+  },
+  /** Own fit to IAPWS R7-97 [J/(kg·K)], in x = −1 to 1 for 0 to 150 °C. */
+  specificHeat(temperature: number): number {
+    const x = (temperature - 348.15) / 75;
+    const power = 61.43781695 + x * (11.22379269 + x * (-11.84923945 + x * (-19.06348932 + x * 23.44293301)));
+    return 4191.46175796 + x * (54.16494025 + x * power);
+  },
+  /** IAPWS SR6-08, viscosity at 0.1 MPa [Pa·s]. */
+  dynamicViscosity(temperature: number): number {
+    const tau = temperature / 300;
+    return 1e-6 * (280.68 * tau ** -1.9 + 511.45 * tau ** -7.7 + 61.131 * tau ** -19.6 + 0.45903 * tau ** -40);
+  },
+  /** IAPWS SR6-08, conductivity at 0.1 MPa [W/(m·K)]. */
+  conductivity(temperature: number): number {
+    const tau = temperature / 300;
+    return 1.663 * tau ** -1.15 - 1.7781 * tau ** -3.4 + 1.1567 * tau ** -6 - 0.432115 * tau ** -7.6;
+  },
+} as const;
