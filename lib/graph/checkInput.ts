@@ -1,4 +1,11 @@
-import { type DisplayHint, displayUnit, type KindName, type Quantity, type UnitSystem, writeQuantity } from "../quantity";
+import {
+  type DisplayHint,
+  displayUnit,
+  type KindName,
+  type Quantity,
+  type UnitSystem,
+  writeQuantity,
+} from "../quantity";
 import type { Column, Input } from "./input";
 
 /** What a quantity's bounds are taken from: an input, or a column of a table. */
@@ -43,7 +50,9 @@ function ofColumn(label: string, column: Column, value: unknown, system: UnitSys
   if (column.type === "quantity") return ofQuantity(label, column, value, system);
   if (typeof value !== "string") return `${label} is not a text`;
   const { length } = value;
-  return length <= column.longest ? null : `${label} is ${length} characters long; it must be at most ${column.longest}`;
+  return length <= column.longest
+    ? null
+    : `${label} is ${length} characters long; it must be at most ${column.longest}`;
 }
 
 function ofChoice(label: string, options: Readonly<Record<string, string>>, value: unknown): string | null {

@@ -112,7 +112,10 @@ function unknownFields(file: Fields, graph: Graph, kept: string[]): Fields {
   const installations = (file.installations as readonly Fields[]).map((fields, index) => {
     const path = `installations[${index}]`;
     const rest = left(fields, knownFields.installation, path);
-    return [fields.key as string, { ...rest, ...filled("inputs", left(fields.inputs, inputNames, `${path}.inputs`)) }] as const;
+    return [
+      fields.key as string,
+      { ...rest, ...filled("inputs", left(fields.inputs, inputNames, `${path}.inputs`)) },
+    ] as const;
   });
   const strange = installations.filter(([, fields]) => Object.keys(fields).length > 0);
   return { ...top, ...filled("inputs", inputs), ...filled("installations", Object.fromEntries(strange)) };

@@ -10,7 +10,10 @@ const fields = v.custom<Readonly<Record<string, unknown>>>(isObject, "it must be
 
 const installation = v.object(
   {
-    key: v.pipe(text, v.regex(/^[A-Za-z][A-Za-z0-9-]{0,39}$/, "it must be a letter and up to 39 letters, digits and hyphens")),
+    key: v.pipe(
+      text,
+      v.regex(/^[A-Za-z][A-Za-z0-9-]{0,39}$/, "it must be a letter and up to 39 letters, digits and hyphens"),
+    ),
     label: text,
     note: v.optional(text, ""),
     inputs: v.optional(fields, {}),
@@ -18,25 +21,22 @@ const installation = v.object(
   "it must be an object with key, label and inputs",
 );
 
-const form = v.object(
-  {
-    format: v.literal(fileFormat, `it must be "${fileFormat}"`),
-    version: v.pipe(
-      v.number("it must be a whole number"),
-      v.integer("it must be a whole number"),
-      v.minValue(1, "it must be 1 or above"),
-      v.maxValue(fileVersion, `it must be at most ${fileVersion}, the newest that this airledger reads`),
-    ),
-    name: text,
-    note: v.optional(text, ""),
-    inputs: fields,
-    installations: v.pipe(
-      v.array(installation, "it must be a list of installations"),
-      v.minLength(1, "it must hold at least one installation"),
-    ),
-  },
-  "it must be an object",
-);
+const form = v.object({
+  format: v.literal(fileFormat, `it must be "${fileFormat}"`),
+  version: v.pipe(
+    v.number("it must be a whole number"),
+    v.integer("it must be a whole number"),
+    v.minValue(1, "it must be 1 or above"),
+    v.maxValue(fileVersion, `it must be at most ${fileVersion}, the newest that this airledger reads`),
+  ),
+  name: text,
+  note: v.optional(text, ""),
+  inputs: fields,
+  installations: v.pipe(
+    v.array(installation, "it must be a list of installations"),
+    v.minLength(1, "it must hold at least one installation"),
+  ),
+});
 
 export type FileForm = v.InferOutput<typeof form>;
 
@@ -53,6 +53,7 @@ export const knownFields = {
  * @throws Unreadable naming the first field that does not have its form
  */
 export function formOf(raw: unknown): FileForm {
+  if (!isObject(raw)) throw new Unreadable("file", `it is ${described(raw)}; it must be an object`);
   const read = v.safeParse(form, raw);
   if (!read.success) throw refusal(read.issues[0]);
   const first = new Map<string, number>();
@@ -67,6 +68,6 @@ export function formOf(raw: unknown): FileForm {
 }
 
 function refusal({ path, input, message }: v.BaseIssue<unknown>): Unreadable {
-  const place = (path ?? []).reduce((sofar, { key }) => stepped(sofar, key as string | number), "") || "file";
+  const place = (path ?? []).reduce((sofar, { key }) => stepped(sofar, key as string | number), "");
   return new Unreadable(place, input === undefined ? "it is missing" : `it is ${described(input)}; ${message}`);
 }

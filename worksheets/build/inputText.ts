@@ -1,5 +1,12 @@
 import { acceptInput, type Column, type Input } from "../../lib/graph";
-import { type DisplayHint, displayUnit, type KindName, parseQuantity, type Quantity, writeExactly } from "../../lib/quantity";
+import {
+  type DisplayHint,
+  displayUnit,
+  type KindName,
+  parseQuantity,
+  type Quantity,
+  writeExactly,
+} from "../../lib/quantity";
 import { described, isObject, quoted, stepped, Unreadable } from "./unreadable";
 
 /** Kinds that need no unit, so that a file may hold them as bare numbers. */
@@ -71,9 +78,13 @@ function readQuantity({ kind, hint }: Measured, raw: unknown, path: string): num
   const plain = plainKinds.has(kind);
   if (typeof raw === "number") {
     if (plain) return raw;
-    throw new Unreadable(path, `${raw} has no unit; write it as a text with one, such as "${raw} ${displayUnit(kind, "SI", hint)}"`);
+    throw new Unreadable(
+      path,
+      `${raw} has no unit; write it as a text with one, such as "${raw} ${displayUnit(kind, "SI", hint)}"`,
+    );
   }
-  if (typeof raw !== "string") throw new Unreadable(path, `it is ${described(raw)}; it must be a text with number and unit`);
+  if (typeof raw !== "string")
+    throw new Unreadable(path, `it is ${described(raw)}; it must be a text with number and unit`);
   // A share without a sign is a pure number here, whether it stands as a text or as a number: "0.8" is 80 %.
   const read = parseQuantity(kind, raw, { unit: plain ? "" : displayUnit(kind, "SI", hint) });
   if (!read.ok) throw new Unreadable(path, read.message);

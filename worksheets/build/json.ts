@@ -5,7 +5,9 @@ const mostBytes = 1_000_000;
 /** A build needs five levels; what it does not know may have some of its own. */
 const deepestLevel = 40;
 
-const word = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null/y;
+/** A key or a plain value. In a text any sign from the space upward may stand as it is, but quotes and backslash. */
+const word =
+  /"[ !#-[\]-\uffff]*(?:\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})[ !#-[\]-\uffff]*)*"|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null/y;
 const space = /[ \t\n\r]*/y;
 
 /**

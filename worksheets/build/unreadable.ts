@@ -1,7 +1,8 @@
 /** Why a build file cannot be read; the message begins with the path of the field that is to blame. */
 export class Unreadable extends Error {
   constructor(path: string, words: string) {
-    super(`${path}: ${words}`);
+    // Texts from a file may hold line ends and terminal codes; a message is one plain line.
+    super(`${path}: ${words}`.replace(/[\p{Cc}\u2028\u2029]/gu, "�"));
   }
 }
 

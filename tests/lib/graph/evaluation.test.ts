@@ -177,7 +177,9 @@ describe("compile(graph).rerun(previous, changes)", () => {
     fc.assert(
       fc.property(moves, (move) => {
         const { evaluation, changed } = program.rerun(before, move);
-        const differ = airDemand.nodes.map((_, i) => i).filter((i) => !sameValue(before.values[i], evaluation.values[i]));
+        const differ = airDemand.nodes
+          .map((_, i) => i)
+          .filter((i) => !sameValue(before.values[i], evaluation.values[i]));
         expect([...changed].sort((a, b) => a - b)).toEqual(differ);
       }),
       { seed: 20260101, numRuns: 150 },

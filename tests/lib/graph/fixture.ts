@@ -27,8 +27,14 @@ const span = <K extends KindName>(kind: K, lowest: number, highest: number) =>
   [of(kind, lowest), of(kind, highest)] as const;
 
 /** Declares a quantity input without hint or scale. */
-const set = <K extends KindName>(key: string, label: string, kind: K, value: number, ends: [number, number], step: number) =>
-  input(key, { label, kind, value: of(kind, value), span: span(kind, ...ends), step });
+const set = <K extends KindName>(
+  key: string,
+  label: string,
+  kind: K,
+  value: number,
+  ends: [number, number],
+  step: number,
+) => input(key, { label, kind, value: of(kind, value), span: span(kind, ...ends), step });
 
 export const ratedPower = set("ratedPower", "Rated power", "power", 700e3, [50e3, 2000e3], 5e3);
 export const engineSpeed = set("engineSpeed", "Engine speed", "rotationalSpeed", 35, [5, 60], 0.5);
@@ -45,7 +51,14 @@ export const fuelConsumption = set(
 export const airFuelRatio = set("airFuelRatio", "Air–fuel ratio", "ratio", 24, [14, 60], 0.1);
 export const filling = set("filling", "Volumetric efficiency", "fraction", 0.9, [0.3, 1.3], 0.01);
 export const ambientPressure = set("ambientPressure", "Ambient pressure", "pressure", 1e5, [5e4, 1.1e5], 100);
-export const ambientTemperature = set("ambientTemperature", "Ambient temperature", "temperature", 298.15, [220, 330], 1);
+export const ambientTemperature = set(
+  "ambientTemperature",
+  "Ambient temperature",
+  "temperature",
+  298.15,
+  [220, 330],
+  1,
+);
 export const designTemperature = set("designTemperature", "Design temperature", "temperature", 325, [280, 420], 1);
 export const efficiency = set("efficiency", "Compressor efficiency", "fraction", 0.72, [0.4, 0.9], 0.01);
 export const effectiveness = set("effectiveness", "Cooler effectiveness", "fraction", 0.8, [0, 1], 0.01);
@@ -176,8 +189,7 @@ export const chargeTemperature = cell("chargeTemperature", {
   hint: "coolant",
   symbol: "T_3",
   from: { delivery: deliveryTemperature, coolant: coolantTemperature, effectiveness },
-  compute: ({ delivery, coolant, effectiveness }) =>
-    of("temperature", delivery - effectiveness * (delivery - coolant)),
+  compute: ({ delivery, coolant, effectiveness }) => of("temperature", delivery - effectiveness * (delivery - coolant)),
   formula: "T_3 = T_2 - \\varepsilon (T_2 - T_c)",
   source: "effectiveness",
   limits: [{ component: "piston crowns", side: "most", bound: hottestCharge, source: "common practice, no source" }],
@@ -269,7 +281,11 @@ export const accessoryPower = cell("accessoryPower", {
   kind: "power",
   symbol: "P_x",
   from: { pulleys },
-  compute: ({ pulleys }) => of("power", pulleys.reduce((sum, { load }) => sum + load, 0)),
+  compute: ({ pulleys }) =>
+    of(
+      "power",
+      pulleys.reduce((sum, { load }) => sum + load, 0),
+    ),
   formula: "P_x = \\sum P_i",
   source: "definition",
 });

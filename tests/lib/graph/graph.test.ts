@@ -19,14 +19,17 @@ describe("graphOf(nodes)", () => {
 
   test("puts every cell after all that it depends on, whatever the order they were given in", () => {
     fc.assert(
-      fc.property(fc.shuffledSubarray([...inputs, ...cells] as Node[], { minLength: inputs.length + cells.length }), (given) => {
-        const graph = graphOf(given);
-        expect(graph.nodes).toHaveLength(given.length);
-        for (const node of graph.cells) {
-          const place = graph.position.get(node.key)!;
-          for (const key of needs(node)) expect(graph.position.get(key)).toBeLessThan(place);
-        }
-      }),
+      fc.property(
+        fc.shuffledSubarray([...inputs, ...cells] as Node[], { minLength: inputs.length + cells.length }),
+        (given) => {
+          const graph = graphOf(given);
+          expect(graph.nodes).toHaveLength(given.length);
+          for (const node of graph.cells) {
+            const place = graph.position.get(node.key)!;
+            for (const key of needs(node)) expect(graph.position.get(key)).toBeLessThan(place);
+          }
+        },
+      ),
       { seed: 20260101, numRuns: 100 },
     );
   });

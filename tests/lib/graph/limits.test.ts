@@ -122,7 +122,10 @@ describe("assess(cells, evaluation)", () => {
   });
 
   test("is silent about a limit whose bound is in refusal", () => {
-    const refusing = { ...fixture.torque, limits: [{ component: "c", side: "most" as const, bound: fixture.stageRatio }] };
+    const refusing = {
+      ...fixture.torque,
+      limits: [{ component: "c", side: "most" as const, bound: fixture.stageRatio }],
+    };
     expect(checksOf(refusing as never, run({ ...declared, ratedPower: 60e3 }))).toEqual([]);
     expect(checksOf(refusing as never, run(declared))).toHaveLength(1);
   });

@@ -42,7 +42,9 @@ export const mustNotCompile = (): unknown[] => [
   table("k", {
     label: "x",
     rows: [0, 1],
-    columns: { load: quantityColumn({ label: "Load", kind: "power", span: [of("power", 0), of("power", 1)], step: 1 }) },
+    columns: {
+      load: quantityColumn({ label: "Load", kind: "power", span: [of("power", 0), of("power", 1)], step: 1 }),
+    },
     // @ts-expect-error the column holds a power
     value: [{ load: of("mass", 1) }],
   }),
