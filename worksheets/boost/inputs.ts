@@ -1,0 +1,246 @@
+import { choice } from "../../lib/graph";
+import { setting } from "../setting";
+
+export const turbochargerCount = setting("turbochargerCount", {
+  label: "Turbochargers in parallel",
+  symbol: "z_t",
+  kind: "count",
+  unit: "",
+  value: 2,
+  span: [1, 4],
+  step: 1,
+});
+
+export const compressorEfficiency = setting("compressorEfficiency", {
+  label: "Compressor efficiency, isentropic",
+  symbol: "\\eta_c",
+  kind: "fraction",
+  unit: "%",
+  value: 75,
+  span: [50, 85],
+  step: 0.5,
+});
+
+export const turbineEfficiency = setting("turbineEfficiency", {
+  label: "Turbine efficiency, isentropic",
+  symbol: "\\eta_t",
+  kind: "fraction",
+  unit: "%",
+  value: 70,
+  span: [45, 85],
+  step: 0.5,
+});
+
+export const turbochargerMechanicalEfficiency = setting("turbochargerMechanicalEfficiency", {
+  label: "Turbocharger bearings, mechanical efficiency",
+  symbol: "\\eta_m",
+  kind: "fraction",
+  unit: "%",
+  value: 96,
+  span: [85, 100],
+  step: 0.5,
+});
+
+export const compressorFlowCapacity = setting("compressorFlowCapacity", {
+  label: "Corrected flow that one compressor passes at this pressure ratio",
+  symbol: "\\dot m_{c,lim}",
+  kind: "massFlow",
+  unit: "kg/min",
+  value: 44,
+  span: [5, 120],
+  step: 0.5,
+  note: "Read off the compressor's own field between the surge and choke lines; corrected to 298 K and 100 kPa.",
+});
+
+export const compressorRatioLimit = setting("compressorRatioLimit", {
+  label: "Pressure ratio that one compressor holds",
+  symbol: "\\pi_{c,lim}",
+  kind: "ratio",
+  unit: "",
+  value: 3.6,
+  span: [1.5, 6],
+  step: 0.05,
+});
+
+export const compressorOutletLimit = setting("compressorOutletLimit", {
+  label: "Compressor outlet temperature allowed",
+  symbol: "T_{2,lim}",
+  kind: "temperature",
+  unit: "°C",
+  value: 205,
+  span: [120, 260],
+  step: 1,
+  note: "An aluminium wheel and oil coking set this: common practice, no source.",
+});
+
+export const intercoolerEffectiveness = setting("intercoolerEffectiveness", {
+  label: "Intercooler effectiveness",
+  symbol: "\\epsilon_1",
+  kind: "fraction",
+  unit: "%",
+  value: 74,
+  span: [0, 95],
+  step: 0.5,
+  note: "The cooler between turbochargers and blower.",
+});
+
+export const intercoolerLoss = setting("intercoolerLoss", {
+  label: "Intercooler pressure loss when rated",
+  symbol: "\\Delta p_1",
+  kind: "pressureDifference",
+  unit: "kPa",
+  value: 9,
+  span: [0, 50],
+  step: 0.5,
+});
+
+export const aftercoolerEffectiveness = setting("aftercoolerEffectiveness", {
+  label: "Aftercooler effectiveness",
+  symbol: "\\epsilon_2",
+  kind: "fraction",
+  unit: "%",
+  value: 76,
+  span: [0, 95],
+  step: 0.5,
+  note: "The cooler between blower and manifold.",
+});
+
+export const aftercoolerLoss = setting("aftercoolerLoss", {
+  label: "Aftercooler pressure loss when rated",
+  symbol: "\\Delta p_2",
+  kind: "pressureDifference",
+  unit: "kPa",
+  value: 8,
+  span: [0, 50],
+  step: 0.5,
+});
+
+export const coolerRatedFlow = setting("coolerRatedFlow", {
+  label: "Air flow at which the coolers are rated",
+  symbol: "\\dot m_{r}",
+  kind: "massFlow",
+  unit: "kg/min",
+  value: 66,
+  span: [5, 200],
+  step: 1,
+});
+
+export const sinkRise = setting("sinkRise", {
+  label: "Cooling stream warmer than outside when it reaches the coolers",
+  symbol: "\\Delta T_s",
+  kind: "temperatureDifference",
+  unit: "K",
+  value: 6,
+  span: [0, 40],
+  step: 0.5,
+  note: "Air warmed under the bonnet or by a radiator in front; sea water warmed by an exchanger before.",
+});
+
+export const blowerDisplacement = setting("blowerDisplacement", {
+  label: "Blower displacement",
+  symbol: "V_b",
+  kind: "volumePerTurn",
+  unit: "L/rev",
+  value: 4.6,
+  span: [0.5, 15],
+  step: 0.05,
+});
+
+export const blowerBuiltInRatio = setting("blowerBuiltInRatio", {
+  label: "Built-in volume ratio",
+  symbol: "v_i",
+  kind: "ratio",
+  unit: "",
+  value: 1,
+  span: [1, 2],
+  step: 0.05,
+  note: "1 for straight lobes, which compress nothing inside; above 1 for screws.",
+});
+
+export const blowerMechanicalEfficiency = setting("blowerMechanicalEfficiency", {
+  label: "Blower gears and bearings, mechanical efficiency",
+  symbol: "\\eta_{mb}",
+  kind: "fraction",
+  unit: "%",
+  value: 95,
+  span: [80, 100],
+  step: 0.5,
+});
+
+export const blowerHighestSpeed = setting("blowerHighestSpeed", {
+  label: "Blower speed allowed",
+  symbol: "n_{b,lim}",
+  kind: "rotationalSpeed",
+  unit: "rpm",
+  value: 7200,
+  span: [1500, 20000],
+  step: 50,
+});
+
+export const blowerOutletLimit = setting("blowerOutletLimit", {
+  label: "Blower outlet temperature allowed",
+  symbol: "T_{4,lim}",
+  kind: "temperature",
+  unit: "°C",
+  value: 170,
+  span: [80, 220],
+  step: 1,
+  note: "Rotors grow into each other and the case when they are hot: common practice, no source.",
+});
+
+export const manifoldPressureLimit = setting("manifoldPressureLimit", {
+  label: "Manifold pressure that pipes and hoses are built for",
+  symbol: "p_{m,lim}",
+  kind: "gaugePressure",
+  hint: "boost",
+  unit: "bar",
+  value: 4,
+  span: [0.5, 8],
+  step: 0.1,
+});
+
+export const exhaustOutletLoss = setting("exhaustOutletLoss", {
+  label: "Exhaust pressure after the turbines",
+  symbol: "\\Delta p_e",
+  kind: "gaugePressure",
+  unit: "kPa",
+  value: 7,
+  span: [0, 40],
+  step: 0.5,
+});
+
+export const wallHeatShare = setting("wallHeatShare", {
+  label: "Fuel energy that goes into cylinder and port walls",
+  symbol: "\\lambda_w",
+  kind: "fraction",
+  unit: "%",
+  value: 15,
+  span: [5, 35],
+  step: 0.5,
+});
+
+export const turbineInletLimit = setting("turbineInletLimit", {
+  label: "Turbine inlet temperature allowed",
+  symbol: "T_{5,lim}",
+  kind: "temperature",
+  unit: "°C",
+  value: 760,
+  span: [500, 1000],
+  step: 5,
+});
+
+export const backPressureRatioLimit = setting("backPressureRatioLimit", {
+  label: "Exhaust over manifold pressure allowed",
+  symbol: "p_5/p_m",
+  kind: "ratio",
+  unit: "",
+  value: 1.1,
+  span: [0.5, 2],
+  step: 0.05,
+});
+
+export const scavengeGainCounts = choice("scavengeGainCounts", {
+  label: "Manifold pressure above exhaust pressure",
+  options: { yes: "counts as pumping gain", no: "is not counted" },
+  value: "yes",
+});
