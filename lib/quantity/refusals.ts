@@ -75,7 +75,8 @@ function nearestUnit(kind: KindName, typedUnit: string): Unit | undefined {
   if (folded.length < 2 || folded.length > 20) return undefined;
   let nearest: { readonly unit: Unit; readonly slips: number } | undefined;
   for (const [spelling, unit] of spellingsOf(kind)) {
-    const slips = spelling.length < 2 ? Number.POSITIVE_INFINITY : lettersApart(folded, spelling);
+    if (spelling.length < 2 || Math.abs(spelling.length - folded.length) > allowed) continue;
+    const slips = lettersApart(folded, spelling);
     if (slips <= allowed && slips < (nearest?.slips ?? Number.POSITIVE_INFINITY)) nearest = { unit, slips };
   }
   return nearest?.unit;

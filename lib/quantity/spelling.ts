@@ -68,6 +68,8 @@ const words: Readonly<Record<string, string>> = {
   kilowatts: "kw",
   horsepower: "hp",
   joules: "joule",
+  kwhr: "kwh",
+  hphr: "hph",
   btus: "btu",
   volts: "volt",
   amps: "amp",

@@ -12,6 +12,7 @@ const endings: { readonly [K in KindName]?: readonly string[] } = {
 };
 
 const kindNames = Object.keys(kinds) as readonly KindName[];
+const symbolOwners = new Map<string, KindName>();
 const lexicons = new Map<KindName, ReadonlyMap<string, Unit>>();
 
 /**
@@ -48,7 +49,7 @@ export function unitSpelled(kind: KindName, typed: string): Unit | undefined {
 export function otherKindSpelled(kind: KindName, typed: string): KindName | undefined {
   const plain = plainSpelling(typed);
   if (spelledExactly(kind, plain)) return undefined;
-  const exact = kindNames.find((other) => other !== kind && isSymbol(other, plain));
+  const exact = kindsBySymbol().get(plain);
   if (exact) return exact;
   if (unitSpelled(kind, typed)) return undefined;
   return kindNames.find((other) => unitSpelled(other, typed));
@@ -69,6 +70,14 @@ function spelledExactly(kind: KindName, plain: string): boolean {
   return !!unit && [unit.symbol, unit.written, ...unit.aliases].some((each) => plainSpelling(each) === plain);
 }
 
-function isSymbol(kind: KindName, plain: string): boolean {
-  return unitsOf(kind).some((unit) => unit.symbol !== "" && plainSpelling(unit.symbol) === plain);
+/** The first kind that has a unit of this symbol, in its plain spelling with case. */
+function kindsBySymbol(): ReadonlyMap<string, KindName> {
+  if (symbolOwners.size > 0) return symbolOwners;
+  for (const kind of kindNames) {
+    for (const { symbol } of unitsOf(kind)) {
+      const plain = plainSpelling(symbol);
+      if (plain !== "" && !symbolOwners.has(plain)) symbolOwners.set(plain, kind);
+    }
+  }
+  return symbolOwners;
 }

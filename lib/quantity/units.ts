@@ -81,7 +81,7 @@ export function quantity<K extends KindName>(kind: K, reading: number, ...[unit]
  * @param unit symbol of a unit of this kind; pure numbers may leave it out
  * @example inUnit("temperature", 373.15, "°F") // 212.00
  */
-export function inUnit<K extends KindName>(kind: K, value: Quantity<K>, ...[unit]: UnitArgument<K>): number {
+export function inUnit<K extends KindName>(kind: K, value: NoInfer<Quantity<K>>, ...[unit]: UnitArgument<K>): number {
   return fromSI(unitNamed(kind, (unit ?? "") as UnitSymbol<K>), value);
 }
 

@@ -40,7 +40,7 @@ const plainSpan = [1e-6, 1e12] as const;
  */
 export function writeQuantity<K extends KindName>(
   kind: K,
-  value: Quantity<K>,
+  value: NoInfer<Quantity<K>>,
   { unit: symbol, digits = usualDigits, trailingZeros = false, thousands = true }: WritingOptions<K>,
 ): WrittenQuantity {
   requireFinite(`writeQuantity: ${kinds[kind].name}`, value, kinds[kind].unit);
@@ -54,7 +54,8 @@ export function writeQuantity<K extends KindName>(
 /**
  * A quantity as text from which parseQuantity gives back the very same number (zero loses its sign).
  * Written in a unit that people read, of either system, where a unit of ten's powers or at most twelve digits do it,
- * else in the SI unit of the kind.
+ * else in the SI unit of the kind. Only pure numbers are written without unit: a fraction in plain form (symbol "")
+ * reads back in a field that is plain too.
  *
  * @param kind kind of quantity
  * @param value the quantity [SI unit of the kind], finite
@@ -62,7 +63,7 @@ export function writeQuantity<K extends KindName>(
  * @throws RangeError if the value is not a finite number
  * @example Number(writeExactly("length", 0.1016, "in").split(" ")[0]) // 4
  */
-export function writeExactly<K extends KindName>(kind: K, value: Quantity<K>, symbol?: UnitSymbol<K>): string {
+export function writeExactly<K extends KindName>(kind: K, value: NoInfer<Quantity<K>>, symbol?: UnitSymbol<K>): string {
   requireFinite(`writeExactly: ${kinds[kind].name}`, value, kinds[kind].unit);
   for (const candidate of [symbol, displayUnit(kind, "SI"), displayUnit(kind, "US")]) {
     if (candidate === undefined) continue;
@@ -76,7 +77,10 @@ export function writeExactly<K extends KindName>(kind: K, value: Quantity<K>, sy
 /** Decimal text that toSI turns into exactly this value, if there is one of at most twelve digits or only the point moves. */
 function exactReading(unit: Unit, value: number): string | undefined {
   const places = unit.offset === 0 ? powerOfTen(unit.factor) : undefined;
-  if (places !== undefined) return plainDecimal(movedPoint(String(value), -places));
+  if (places !== undefined) {
+    const moved = movedPoint(String(value), -places);
+    return Number.isFinite(Number(moved)) ? plainDecimal(moved) : undefined;
+  }
   const reading = fromSI(unit, value);
   for (let digits = 1; digits <= 12; digits += 1) {
     const text = reading.toPrecision(digits);

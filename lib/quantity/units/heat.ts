@@ -35,7 +35,13 @@ export const specificHeat = {
   "J/(kg·K)": si(1, "J/kg/K", "J/(kg·°C)"),
   "kJ/(kg·K)": si(1e3, "kJ/kg/K", "kJ/(kg·°C)", "J/(g·K)"),
   "kcal/(kg·K)": si(1e3 * calorie, "kcal/(kg·°C)"),
-  "Btu/(lb·°F)": us(britishThermalUnit / (pound * fahrenheitStep), "Btu/lb/°F", "Btu/(lb·F)", "Btu/(lb·°R)"),
+  "Btu/(lb·°F)": us(
+    britishThermalUnit / (pound * fahrenheitStep),
+    "Btu/lb/°F",
+    "Btu/lb/F",
+    "Btu/(lb·F)",
+    "Btu/(lb·°R)",
+  ),
 } satisfies UnitTable;
 
 export const thermalConductivity = {
@@ -46,8 +52,8 @@ export const thermalConductivity = {
 export const thermalConductance = {
   "W/K": si(1, "W/°C"),
   "kW/K": si(1e3, "kW/°C"),
-  "Btu/(h·°F)": us(britishThermalUnit / (hour * fahrenheitStep), "Btu/h/°F", "Btu/(h·F)"),
-  "Btu/(min·°F)": us(britishThermalUnit / (60 * fahrenheitStep), "Btu/min/°F", "Btu/(min·F)"),
+  "Btu/(h·°F)": us(britishThermalUnit / (hour * fahrenheitStep), "Btu/h/°F", "Btu/h/F", "Btu/(h·F)"),
+  "Btu/(min·°F)": us(britishThermalUnit / (60 * fahrenheitStep), "Btu/min/°F", "Btu/min/F", "Btu/(min·F)"),
 } satisfies UnitTable;
 
 export const heatTransferCoefficient = {
