@@ -99,7 +99,10 @@ function settled<K extends KindName>(kind: K, text: string, value: number, unit:
   return { ok: true, value: (value + 0) as Quantity<K>, unit: unit.symbol as BareSymbol<K> };
 }
 
-/** True where the typed m or M is, letter for letter, the other prefix: mPa for MPa, Mm for mm. All small or all large letters pass. */
+/**
+ * True where the typed m or M is, letter for letter, the other prefix: mPa for MPa, Mm for mm.
+ * All small (mpa) or all large letters (MM) pass.
+ */
 function prefixMistaken(typed: string, unit: Unit): boolean {
   const [plain, symbol] = [plainSpelling(typed), plainSpelling(unit.symbol)];
   const sameButFirst = plain !== symbol && plain.slice(1) === symbol.slice(1);

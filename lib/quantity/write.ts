@@ -74,7 +74,7 @@ export function writeExactly<K extends KindName>(kind: K, value: NoInfer<Quantit
   return assembled(typeset(plainDecimal(String(value))), unitOfSI(kind)).text;
 }
 
-/** Decimal text that toSI turns into exactly this value, if there is one of at most twelve digits or only the point moves. */
+/** Decimal text that toSI turns into exactly this value, if one of twelve digits does or only the point moves. */
 function exactReading(unit: Unit, value: number): string | undefined {
   const places = unit.offset === 0 ? powerOfTen(unit.factor) : undefined;
   if (places !== undefined) {

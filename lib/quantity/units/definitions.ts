@@ -1,7 +1,8 @@
 /**
  * The exact definitions from which every factor is built. No figure here is rounded, and none is written twice.
  *
- * @source NIST Special Publication 811 (2008), Guide for the Use of the International System of Units, appendix B (from memory)
+ * @source NIST Special Publication 811 (2008), Guide for the Use of the International System of Units, appendix B
+ *   (from memory)
  */
 export const inch = 0.0254; // m
 export const foot = 12 * inch;

@@ -287,8 +287,8 @@ test("parseQuantity never throws and never gives anything but a finite number or
       expect(parsed.message).not.toContain("undefined");
     }
   });
-  fc.assert(total, { seed: 20260101, numRuns: 3000 });
-  expect(read).toBeGreaterThan(500); // the strings are not all nonsense
+  fc.assert(total, { seed: 20260101, numRuns: 1500 });
+  expect(read).toBeGreaterThan(250); // the strings are not all nonsense
 });
 
 test("parseQuantity takes time in proportion to the text: a hundred thousand characters are no trap", () => {
