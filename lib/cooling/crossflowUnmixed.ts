@@ -9,9 +9,10 @@
  * held against values computed by another library and against a march over the plate)
  */
 export function crossflowUnmixedSeries(transferUnits: number, capacityRatio: number): number {
+  if (transferUnits < 1e-15) return transferUnits; // nothing has changed yet; and the products below would vanish
   const weakerSide = capacityRatio * transferUnits;
   // The terms fall off faster than geometrically beyond n = N, in a tail as wide as the square root of N.
-  const terms = Math.ceil(transferUnits + 12 * Math.sqrt(transferUnits) + 40);
+  const terms = Math.ceil(transferUnits + 9 * Math.sqrt(transferUnits) + 18);
   const stronger = poissonTails(transferUnits, terms);
   const weaker = poissonTails(weakerSide, terms);
   let sum = 0;

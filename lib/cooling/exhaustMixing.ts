@@ -56,8 +56,8 @@ export const exhaustVapourSpan: Span = [0, 0.3];
 
 /**
  * Exhaust mixed with injected sea water, nothing evaporating [K]: ṁ_g [h(T_g) − h(T)] = ṁ_w c (T − T_w).
- * Without evaporation the mix comes out too hot where water is scarce; with plenty of cold water it can come out too cold
- * by a little, as vapour of combustion condenses. It is no bound on the hose: that feels dry gas when the water fails.
+ * Where water is scarce the true mix is cooler, since water evaporates; with plenty of cold water it is a little warmer,
+ * since vapour of combustion condenses. When the water fails, a hose feels the dry gas, whatever stands here.
  *
  * @param mix gas, flows [kg/s], temperatures [K], specific heat of the water [J/(kg·K)], pressure [Pa]
  * @throws RangeError if an argument is outside its span
@@ -90,7 +90,7 @@ export function exhaustMixWithoutEvaporation(mix: ExhaustMixInputs): ExhaustMix 
  * @param mix gas, flows [kg/s], temperatures [K], specific heat of the water [J/(kg·K)], pressure [Pa], vapour share [–]
  * @throws RangeError if an argument is outside its span, or the gas comes below its own dew point
  * @source energy balance and Dalton's law
- * @example exhaustMixSaturated({ gas: dryAir, gasFlow: 0.25, gasTemperature: 700, waterFlow: 0.5, waterTemperature: 305, waterSpecificHeat: 3990, pressure: 101325, vapourFraction: 0 }).temperature // 324.8
+ * @example exhaustMixSaturated({ gas: dryAir, gasFlow: 0.25, gasTemperature: 700, waterFlow: 0.5, waterTemperature: 305, waterSpecificHeat: 3990, pressure: 101325, vapourFraction: 0 }).temperature // 325.00
  */
 export function exhaustMixSaturated(mix: ExhaustMixInputs): ExhaustMix {
   requireMix("exhaustMixSaturated", mix);

@@ -20,7 +20,7 @@ const surelyBoiling = 440;
  * @param mix excess air [–], humidity of the air [kg/kg] and fuel
  * @throws RangeError as burntGas does
  * @source balance of elements
- * @example exhaustVapourFraction({ excessAirRatio: 2 }) // 0.0642
+ * @example exhaustVapourFraction({ excessAirRatio: 2 }) // 0.0641
  */
 export function exhaustVapourFraction(mix: BurntMix): Fraction {
   const amounts = burntGasComposition(mix);

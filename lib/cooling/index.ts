@@ -1,15 +1,22 @@
-export { type ExchangerCore, type FlowArrangement, transferUnitsSpan } from "./arrangement";
+export { capacityRatioSpan, type ExchangerCore, type FlowArrangement, transferUnitsSpan } from "./arrangement";
+export * from "./boatTemperatureGuides";
 export * from "./dryExhaustLoss";
 export { type EffectivenessInputs, exchangerEffectiveness } from "./effectiveness";
 export * from "./exchanger";
+export * from "./hotInletForHeat";
 export {
   type ExhaustMix,
   type ExhaustMixInputs,
+  exhaustGasSpan,
   exhaustMixSaturated,
   exhaustMixWithoutEvaporation,
+  exhaustPressureSpan,
+  exhaustVapourSpan,
   type InjectionInputs,
+  injectionWaterSpan,
 } from "./exhaustMixing";
 export { exhaustVapourFraction } from "./exhaustVapour";
+export * from "./expansionTank";
 export * from "./flowForHeat";
 export * from "./fouling";
 export * from "./gearLoss";
@@ -20,7 +27,14 @@ export * from "./pipeVelocity";
 export * from "./propeller";
 export * from "./rawWaterPump";
 export * from "./seaWaterVelocityGuides";
-export * from "./seriesCircuit";
+export * from "./ratedCircuit";
+export {
+  type CircuitExchanger,
+  type CircuitStation,
+  type SeriesCircuit,
+  type SeriesCircuitInputs,
+  seriesCircuit,
+} from "./seriesCircuit";
 export * from "./suctionHead";
 export * from "./transferUnits";
 export * from "./ventilation";

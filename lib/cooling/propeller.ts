@@ -78,7 +78,7 @@ export function propellerTorque(law: PropellerLaw): Torque {
  * @param line engine speed [rev/s], engine power [W], gear ratio [–], gear efficiency [–]
  * @throws RangeError if an argument is outside its span, or power is asked for at standstill
  * @source definition
- * @example shaftLine({ engineSpeed: 40, enginePower: 300000, gearRatio: 2, gearEfficiency: 0.97 }).shaftTorque // 2315.705
+ * @example shaftLine({ engineSpeed: 40, enginePower: 300000, gearRatio: 2, gearEfficiency: 0.97 }).shaftTorque // 2315.704
  */
 export function shaftLine({ engineSpeed, enginePower, gearRatio, gearEfficiency }: ShaftLineInputs): ShaftLine {
   requireNotNegative("shaftLine: engineSpeed", engineSpeed, "rev/s");

@@ -110,7 +110,7 @@ function stationOf(
   const change = heat / hotCapacityRate;
   const hotInlet = hotTemperatureAt === "inlet" ? hotTemperature : ((hotTemperature + change) as Temperature);
   const hotOutlet = hotTemperatureAt === "outlet" ? hotTemperature : ((hotTemperature - change) as Temperature);
-  const need = named(name, () =>
+  const need = named(`seriesCircuit: ${name}`, () =>
     conductanceForHeat({
       arrangement,
       shells,
@@ -121,8 +121,6 @@ function stationOf(
       coldCapacityRate: seaCapacityRate,
     }),
   );
-  const pinch =
-    arrangement === "parallelFlow" ? hotOutlet - seaOutlet : Math.min(hotInlet - seaOutlet, hotOutlet - seaInlet);
   return {
     name,
     heat,
@@ -133,16 +131,27 @@ function stationOf(
     effectiveness: need.effectiveness,
     transferUnits: need.transferUnits,
     conductance: need.conductance,
-    pinch: pinch as TemperatureDifference,
+    pinch: pinchOf(arrangement, { hotInlet, hotOutlet, seaInlet, seaOutlet }),
   };
 }
 
-/** Says which exchanger an error belongs to. */
-function named<T>(name: string, work: () => T): T {
+/** Smallest difference between the streams at an end [K]. */
+export function pinchOf(
+  arrangement: StreamArrangement,
+  ends: Pick<CircuitStation, "hotInlet" | "hotOutlet" | "seaInlet" | "seaOutlet">,
+): TemperatureDifference {
+  const { hotInlet, hotOutlet, seaInlet, seaOutlet } = ends;
+  const pinch =
+    arrangement === "parallelFlow" ? hotOutlet - seaOutlet : Math.min(hotInlet - seaOutlet, hotOutlet - seaInlet);
+  return pinch as TemperatureDifference;
+}
+
+/** Says which exchanger of which circuit an error belongs to. */
+export function named<T>(name: string, work: () => T): T {
   try {
     return work();
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    throw new RangeError(`seriesCircuit: ${name}: ${error.message}`, { cause: error });
+    throw new RangeError(`${name}: ${error.message}`, { cause: error });
   }
 }

@@ -109,6 +109,7 @@ function neededInShell(e: number, c: number): number {
  */
 function searched(core: ExchangerCore, e: number): number {
   const target = -Math.log1p(-e);
+  if (target < 1e-15) return target;
   const most = transferUnitsSpan[1];
   const miss = (units: number) =>
     -Math.log1p(-exchangerEffectiveness({ ...core, transferUnits: units as Ratio })) - target;

@@ -153,17 +153,23 @@ test("exchangerEffectiveness falls as the streams come to equal size", () => {
 
 test("transferUnitsFor gives back the units that exchangerEffectiveness was given", () => {
   fc.assert(
-    fc.property(arrangement, fc.double({ min: 1e-4, max: 12, noNaN: true }), ratio, fc.integer({ min: 1, max: 4 }), (kind, n, c, s) => {
-      const shells = (kind === "shellAndTube" ? s : 1) as Count;
-      const core = { arrangement: kind, capacityRatio: c as Ratio, shells };
-      const e = exchangerEffectiveness({ ...core, transferUnits: n as Ratio });
-      // Near the largest effectiveness digits run out: what the last digits of ε are worth in N sets the tolerance.
-      const step = n * 1e-4;
-      const slope = (exchangerEffectiveness({ ...core, transferUnits: (n + step) as Ratio }) - e) / step;
-      fc.pre(slope > 1e-7);
-      const back = transferUnitsFor({ ...core, effectiveness: e });
-      expect(Math.abs(back - n)).toBeLessThan(1e-11 * n + 1e-14 / slope);
-    }),
+    fc.property(
+      arrangement,
+      fc.double({ min: 1e-4, max: 12, noNaN: true }),
+      ratio,
+      fc.integer({ min: 1, max: 4 }),
+      (kind, n, c, s) => {
+        const shells = (kind === "shellAndTube" ? s : 1) as Count;
+        const core = { arrangement: kind, capacityRatio: c as Ratio, shells };
+        const e = exchangerEffectiveness({ ...core, transferUnits: n as Ratio });
+        // Near the largest effectiveness digits run out: what the last digits of ε are worth in N sets the tolerance.
+        const step = n * 1e-4;
+        const slope = (exchangerEffectiveness({ ...core, transferUnits: (n + step) as Ratio }) - e) / step;
+        fc.pre(slope > 1e-7);
+        const back = transferUnitsFor({ ...core, effectiveness: e });
+        expect(Math.abs(back - n)).toBeLessThan(1e-11 * n + 1e-14 / slope);
+      },
+    ),
     { seed, numRuns: 500 },
   );
 });
@@ -173,7 +179,9 @@ test("largestEffectiveness is what 500 transfer units come to", () => {
     for (const c of [0, 0.2, 0.6, 0.95]) {
       const most = largestEffectiveness({ arrangement: kind, capacityRatio: c as Ratio });
       // Only unmixed crossflow is still on its way: 1 − 1/√(π N) at equal streams.
-      expect(Math.abs(effectiveness(kind, 500, c) - most)).toBeLessThan(kind.startsWith("crossflowUnmixed") ? 0.02 : 1e-9);
+      expect(Math.abs(effectiveness(kind, 500, c) - most)).toBeLessThan(
+        kind.startsWith("crossflowUnmixed") ? 0.02 : 1e-9,
+      );
     }
   }
 });

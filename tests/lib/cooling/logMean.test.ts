@@ -32,7 +32,10 @@ test.each(published.correction)("meanDifferenceCorrection meets row $id", ({ inp
 
 test("logMeanTemperatureDifference of equal ends is that difference, and is neared without a step", () => {
   expect(logMeanTemperatureDifference({ arrangement: "counterflow", ...ends(80, 60, 30, 50) })).toBeCloseTo(30, 12);
-  expect(logMeanTemperatureDifference({ arrangement: "counterflow", ...ends(80, 60 + 1e-9, 30, 50) })).toBeCloseTo(30, 8);
+  expect(logMeanTemperatureDifference({ arrangement: "counterflow", ...ends(80, 60 + 1e-9, 30, 50) })).toBeCloseTo(
+    30,
+    8,
+  );
 });
 
 test("logMeanTemperatureDifference lies between the geometric and the arithmetic mean", () => {

@@ -168,9 +168,11 @@ test("injectionWater asks less where water evaporates, if the limit is above the
 });
 
 test("injectionWater and the mixes refuse what cannot be", () => {
-  expect(() =>
-    injectionWater({ ...boat, temperatureLimit: 300 as Temperature, evaporation: "none" }),
-  ).toThrow("injectionWater: temperatureLimit is 300 K; it must be above the water's 303 K");
-  expect(() => exhaustMixSaturated({ ...boat, gasTemperature: Number.NaN as Temperature })).toThrow("gasTemperature is NaN K");
+  expect(() => injectionWater({ ...boat, temperatureLimit: 300 as Temperature, evaporation: "none" })).toThrow(
+    "injectionWater: temperatureLimit is 300 K; it must be above the water's 303 K",
+  );
+  expect(() => exhaustMixSaturated({ ...boat, gasTemperature: Number.NaN as Temperature })).toThrow(
+    "gasTemperature is NaN K",
+  );
   expect(() => exhaustMixSaturated({ ...boat, gasTemperature: 300 as Temperature })).toThrow("above the dew point");
 });
