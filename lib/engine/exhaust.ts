@@ -30,7 +30,7 @@ export interface CylinderGasBalance {
  * @param balance flows, powers, heat and gases [kg/s, J/kg, K, W]
  * @throws RangeError if flows are not above zero, or what is left for the exhaust is below its enthalpy at 200 K or above that at 2500 K
  * @source first law for a steady flow; J. B. Heywood, Internal Combustion Engine Fundamentals (1988), §12.2 (from memory)
- * @example exhaustTemperature({ fuelFlow: 0.046, lowerHeatingValue: 42.8e6, airFlow: 1.1, manifoldTemperature: 330, netGasPower: 890e3, heatToWalls: 300e3, charge: dryAir, exhaustGas: burntGas({ excessAirRatio: 1.65 }) }) // 931
+ * @example exhaustTemperature({ fuelFlow: 0.046, lowerHeatingValue: 42.8e6, airFlow: 1.1, manifoldTemperature: 330, netGasPower: 890e3, heatToWalls: 300e3, charge: dryAir, exhaustGas: burntGas({ excessAirRatio: 1.65 }) }) // 935.84
  */
 export function exhaustTemperature(balance: CylinderGasBalance): Temperature {
   const { fuelFlow, lowerHeatingValue, airFlow, manifoldTemperature, netGasPower, heatToWalls } = balance;
@@ -65,7 +65,7 @@ export interface LeavingExhaust {
  * @param exhaust flows, temperatures and gases [kg/s, K]
  * @throws RangeError if a flow is outside its span, or a temperature outside the gas's span
  * @source first law for a steady flow
- * @example exhaustHeat({ exhaustFlow: 1.15, exhaustTemperature: 800, airFlow: 1.1, ambientTemperature: 298.15, charge: dryAir, exhaustGas: burntGas({ excessAirRatio: 1.65 }) }) // 638000
+ * @example exhaustHeat({ exhaustFlow: 1.15, exhaustTemperature: 800, airFlow: 1.1, ambientTemperature: 298.15, charge: dryAir, exhaustGas: burntGas({ excessAirRatio: 1.65 }) }) // 632217
  */
 export function exhaustHeat(exhaust: LeavingExhaust): Power {
   const { exhaustFlow, airFlow, charge, exhaustGas } = exhaust;

@@ -48,7 +48,7 @@ export interface IndicatedConversion {
  * @param conversion power, efficiency and heating value [W, –, J/kg]
  * @throws RangeError if an argument is outside its span
  * @source definition
- * @example fuelFlowForIndicatedPower({ indicatedPower: 900e3, grossIndicatedEfficiency: 0.46, lowerHeatingValue: 42.7e6 }) // 0.0458203
+ * @example fuelFlowForIndicatedPower({ indicatedPower: 900e3, grossIndicatedEfficiency: 0.46, lowerHeatingValue: 42.7e6 }) // 0.04582018
  */
 export function fuelFlowForIndicatedPower(conversion: IndicatedConversion): MassFlow {
   const { indicatedPower, grossIndicatedEfficiency, lowerHeatingValue } = conversion;

@@ -18,7 +18,7 @@ export interface CylinderSet {
  * @param set bore, stroke and number of cylinders [m, m, –]
  * @throws RangeError if a measure is not above zero
  * @source definition
- * @example sweptVolume({ bore: 0.124, stroke: 0.141, cylinders: 6 }) // 0.010216
+ * @example sweptVolume({ bore: 0.124, stroke: 0.141, cylinders: 6 }) // 0.010217
  */
 export function sweptVolume({ bore, stroke, cylinders }: CylinderSet): Volume {
   requirePositive("sweptVolume: bore", bore, "m");

@@ -40,7 +40,7 @@ export interface FiringStroke extends CompressionStroke {
  * @param stroke manifold pressure, effective ratio, exponent and firing rise [Pa, –, –, –]
  * @throws RangeError if an argument is outside its span
  * @source common practice, no source
- * @example peakCylinderPressure({ manifoldPressure: 4e5, effectiveCompressionRatio: 13, compressionExponent: 1.35, firingRiseRatio: 1.4 }) / 1e5 // 178.644
+ * @example peakCylinderPressure({ manifoldPressure: 4e5, effectiveCompressionRatio: 13, compressionExponent: 1.35, firingRiseRatio: 1.4 }) / 1e5 // 178.654
  */
 export function peakCylinderPressure(stroke: FiringStroke): Pressure {
   requireWithin("peakCylinderPressure: firingRiseRatio", stroke.firingRiseRatio, [1, 3]);

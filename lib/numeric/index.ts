@@ -1,1 +1,2 @@
 export * from "./brent";
+export * from "./newtonSystem";
