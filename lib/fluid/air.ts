@@ -1,5 +1,6 @@
 import { type Ratio, requireWithin, type Span } from "../quantity";
-import { type Gas, gasOf } from "./gas";
+import type { Gas } from "./gas";
+import { gasOf } from "./gasOf";
 import { type Composition, species } from "./species";
 
 /** Amounts in a mole of dry air [mol]. @source NASA/TP-2002-211556 (2002), the composition of its entry Air */

@@ -1,7 +1,8 @@
 import { type Ratio, requireWithin, type Span } from "../quantity";
 import { dryAirComposition, humidityRatioSpan, moistAirComposition } from "./air";
 import { type DieselFuel, oxygenPerCarbon, roadDiesel } from "./dieselFuel";
-import { type Gas, gasOf } from "./gas";
+import type { Gas } from "./gas";
+import { gasOf } from "./gasOf";
 import type { Composition } from "./species";
 
 /** What was burnt, and in how much air. */

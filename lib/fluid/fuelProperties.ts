@@ -20,7 +20,7 @@ export interface FuelState {
 }
 
 /** Temperatures for which the fuels answer [K]: −20 to 150 °C. Wax may stop the flow well before the cold end. */
-export const fuelTemperatureSpan: Span = [253.15, 423.15];
+export const fuelTemperatureSpan: Span = [273.15 - 20, 273.15 + 150];
 
 /** Pressures for which the fuels answer [Pa]. */
 export const fuelPressureSpan: Span = [0, 250e6];

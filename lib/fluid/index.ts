@@ -6,6 +6,7 @@ export * from "./burntGas";
 export * from "./dieselFuel";
 export * from "./fuelProperties";
 export * from "./gas";
+export * from "./gasOf";
 export * from "./glycolCoolant";
 export * from "./humidity";
 export * from "./liquid";

@@ -30,7 +30,7 @@ export interface Liquid {
  *
  * @param liquid the liquid [–]
  * @source as the liquid says
- * @example freezingTemperature(glycolCoolant(0.5)) // 236.144
+ * @example freezingTemperature(glycolCoolant(0.5)) // 236.15
  */
 export function freezingTemperature(liquid: Liquid): Temperature {
   return liquid.freezingTemperature;

@@ -33,7 +33,8 @@ export function saturationVapourPressure(temperature: Temperature): Pressure {
   const a = (theta + n1) * theta + n2;
   const b = (n3 * theta + n4) * theta + n5;
   const c = (n6 * theta + n7) * theta + n8;
-  return (1e6 * ((2 * c) / (-b + Math.sqrt(b * b - 4 * a * c))) ** 4) as Pressure;
+  const root = (2 * c) / (-b + Math.sqrt(b * b - 4 * a * c));
+  return (1e6 * root * root * root * root) as Pressure;
 }
 
 /**
@@ -46,7 +47,7 @@ export function saturationVapourPressure(temperature: Temperature): Pressure {
  */
 export function saturationTemperature(pressure: Pressure): Temperature {
   requireWithin("saturationTemperature: pressure", pressure, saturationPressureSpan, "Pa");
-  const beta = (pressure / 1e6) ** 0.25;
+  const beta = Math.sqrt(Math.sqrt(pressure / 1e6));
   const e = (beta + n3) * beta + n6;
   const f = (n1 * beta + n4) * beta + n7;
   const g = (n2 * beta + n5) * beta + n8;
@@ -55,7 +56,7 @@ export function saturationTemperature(pressure: Pressure): Temperature {
 }
 
 /** Temperatures for which heatOfVaporization answers [K]. */
-export const vaporizationSpan: Span = [273.15, 423.15];
+export const vaporizationSpan: Span = [273.15, 273.15 + 150];
 
 /**
  * Heat that turns liquid water of a temperature into saturated vapour of the same temperature [J/kg].

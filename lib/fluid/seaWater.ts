@@ -17,7 +17,7 @@ export const openSeaSalinity = 0.035 as Fraction;
 /** Salinities for which seaWater answers [kg of salt per kg]. */
 export const salinitySpan: Span = [0, 0.042];
 
-const temperatureSpan: Span = [271.15, 333.15];
+const temperatureSpan: Span = [273.15 - 2, 273.15 + 60];
 
 /**
  * Sea water at 1 bar [–], −2 to 60 °C: each property is that of pure water, raised or lowered by the salt.

@@ -9,7 +9,7 @@ import {
 } from "../quantity";
 import type { Liquid } from "./liquid";
 
-const span: Span = [273.15, 423.15];
+const span: Span = [273.15, 273.15 + 150];
 
 /**
  * Liquid water, 0 to 150 °C, at 1 atm or at saturation if that is higher. Up to 5 bar more changes density by 0.02 %.
