@@ -1,8 +1,7 @@
 /** Why a build file cannot be read; the message begins with the path of the field that is to blame. */
 export class Unreadable extends Error {
   constructor(path: string, words: string) {
-    // Texts from a file may hold line ends and terminal codes; a message is one plain line.
-    super(`${path}: ${words}`.replace(/[\p{Cc}\u2028\u2029]/gu, "�"));
+    super(plainLine(`${path}: ${words}`));
   }
 }
 
@@ -28,4 +27,9 @@ export function described(value: unknown): string {
 /** Whether a value of a JSON file is an object with named fields. */
 export function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === "object" && value !== null && !Array.isArray(value);
+}
+
+/** A text on one line: what a file holds may bring line ends and terminal codes with it. */
+export function plainLine(text: string): string {
+  return text.replace(/[\p{Cc}\u2028\u2029]/gu, "�");
 }
