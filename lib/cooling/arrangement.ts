@@ -28,6 +28,7 @@ export interface ExchangerCore {
 /** Span of transfer units, UA/Cmin. No exchanger comes near the upper end. */
 export const transferUnitsSpan: Span = [0, 500];
 
+/** Span of Cmin/Cmax [–]. */
 export const capacityRatioSpan: Span = [0, 1];
 
 /** Capacity ratio below which the larger stream might as well be endless: what it changes is below the last digit. */

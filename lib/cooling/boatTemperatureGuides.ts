@@ -13,8 +13,8 @@ const celsius = (degrees: number) => degrees + 273.15;
 const upTo = (degrees: number): Span => [Number.NEGATIVE_INFINITY, celsius(degrees)];
 
 /**
- * Temperatures that practice keeps to. Round figures of the trade, to be shown beside a result; a hose, gasket or coolant
- * of known limits goes before them. Hose limits speak of the MIXED gas and water, never of the dry gas.
+ * Temperatures that practice keeps to. Round figures of the trade, to be shown beside a result; a hose, gasket or
+ * coolant of known limits goes before them. Hose limits speak of the MIXED gas and water, never of the dry gas.
  */
 export const boatTemperatureGuides = {
   unguardedExhaustSurface: {
@@ -54,7 +54,7 @@ export const boatTemperatureGuides = {
   },
 } as const satisfies Readonly<Record<string, TemperatureGuide>>;
 
-/** Sea and engine-room air for which classed machinery is laid out [K]: 32 °C and 45 °C (classification, from memory). */
+/** Sea and engine-room air for which classed machinery is laid out [K]: 32 and 45 °C (class rules, from memory). */
 export const classDesignAmbient = {
   seaWater: celsius(32) as Temperature,
   air: celsius(45) as Temperature,

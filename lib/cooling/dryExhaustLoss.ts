@@ -20,8 +20,8 @@ export interface DryExhaustInputs {
 
 /**
  * Pressure loss of a dry exhaust pipe [Pa]: Δp = 6.32 L Q²/(D⁵ T).
- * A fixed friction factor of about 0.022 and the density of exhaust gas at ambient pressure stand in the 6.32. Silencer,
- * riser and water lift are not included. Dry pipes burn: lag or guard any surface above 93 °C (200 °F, ABYC P-1).
+ * A fixed friction factor of about 0.022 and the density of exhaust gas at ambient pressure stand in the 6.32.
+ * Silencer, riser and water lift are not included. Dry pipes burn: lag or guard any surface above 93 °C (200 °F).
  *
  * @param pipe volume flow [m³/s], length [m], bore [m], temperature [K]
  * @throws RangeError if an argument is outside its span

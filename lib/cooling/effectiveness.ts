@@ -15,7 +15,8 @@ export interface EffectivenessInputs extends ExchangerCore {
  * larger side mixed (1 − exp[−C(1 − e^(−N))])/C · one shell with two tube passes 2/(1 + C + G coth(N G/2)),
  * G = √(1+C²), shells joined in overall counterflow · any of them 1 − e^(−N) at C = 0.
  * Constant specific heats and one heat transfer coefficient all over; no loss to outside. The approximate crossflow
- * is up to 3.8 % too low (worst near 0.3 transfer units at C = 1) and up to 1.1 % too high (near 2.5): use the exact one.
+ * is up to 3.8 % too low (worst near 0.3 transfer units at C = 1) and up to 1.1 % too high (near 2.5): use the exact
+ * one.
  *
  * @param core arrangement, transfer units [–], capacity ratio [–], shells
  * @throws RangeError if an argument is outside its span

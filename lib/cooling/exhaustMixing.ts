@@ -49,15 +49,19 @@ export interface ExhaustMix {
   readonly gasVolumeFlow: VolumeFlow;
 }
 
+/** Temperatures of gas before the injection [K]. */
 export const exhaustGasSpan: Span = [273.16, 1500];
+/** Temperatures of the water before the injection [K]. */
 export const injectionWaterSpan: Span = [271, 372];
+/** Absolute pressures behind the injection [Pa]. */
 export const exhaustPressureSpan: Span = [5e4, 5e5];
+/** Shares of water vapour in the gas before the injection, by volume [–]. */
 export const exhaustVapourSpan: Span = [0, 0.3];
 
 /**
  * Exhaust mixed with injected sea water, nothing evaporating [K]: ṁ_g [h(T_g) − h(T)] = ṁ_w c (T − T_w).
- * Where water is scarce the true mix is cooler, since water evaporates; with plenty of cold water it is a little warmer,
- * since vapour of combustion condenses. When the water fails, a hose feels the dry gas, whatever stands here.
+ * Where water is scarce the true mix is cooler, since water evaporates; with plenty of cold water it is a little
+ * warmer, since vapour of combustion condenses. When the water fails, a hose feels the dry gas, whatever stands here.
  *
  * @param mix gas, flows [kg/s], temperatures [K], specific heat of the water [J/(kg·K)], pressure [Pa]
  * @throws RangeError if an argument is outside its span
@@ -82,12 +86,12 @@ export function exhaustMixWithoutEvaporation(mix: ExhaustMixInputs): ExhaustMix 
  * Exhaust mixed with injected sea water, which evaporates until the gas is saturated or the water is gone:
  * ṁ_g [h(T_g) − h(T)] + ṁ_w h_l(T_w) = e h_v(T) + (ṁ_w − e) h_l(T), with e from p_sat(T)/p.
  * A hose comes close to this a few bores behind a good injection elbow; a poor spray leaves dry hot gas along the top.
- * The salt lowers the vapour pressure by 2 %, which is left out. Wet exhaust hose is usually laid out for 40–70 °C of the
- * mix (common practice, no source) and its limits (ISO 13363, SAE J2006) speak of the MIXED temperature. Fit an alarm
- * behind the injection: when the water fails, hose and muffler burn through within a minute or two and let in exhaust gas
- * (carbon monoxide) and, below the waterline, the sea.
+ * The salt lowers the vapour pressure by 2 %, which is left out. Wet exhaust hose is usually laid out for 40–70 °C of
+ * the mix (common practice, no source) and its limits (ISO 13363, SAE J2006) speak of the MIXED temperature. Fit an
+ * alarm behind the injection: when the water fails, hose and muffler burn through within a minute or two and let in
+ * exhaust gas (carbon monoxide) and, below the waterline, the sea (common practice, no source).
  *
- * @param mix gas, flows [kg/s], temperatures [K], specific heat of the water [J/(kg·K)], pressure [Pa], vapour share [–]
+ * @param mix gas, flows [kg/s], temperatures [K], water's specific heat [J/(kg·K)], pressure [Pa], vapour share [–]
  * @throws RangeError if an argument is outside its span, or the gas comes below its own dew point
  * @source energy balance and Dalton's law
  * @example exhaustMixSaturated({ gas: dryAir, gasFlow: 0.25, gasTemperature: 700, waterFlow: 0.5, waterTemperature: 305, waterSpecificHeat: 3990, pressure: 101325, vapourFraction: 0 }).temperature // 325.00
@@ -97,7 +101,8 @@ export function exhaustMixSaturated(mix: ExhaustMixInputs): ExhaustMix {
   const { gas, gasFlow, gasTemperature, waterFlow, waterTemperature, waterSpecificHeat } = mix;
   if (evaporationToSaturation(mix, gasTemperature) < 0) {
     throw new RangeError(
-      `exhaustMixSaturated: gasTemperature is ${Number(gasTemperature.toPrecision(5))} K; it must be above the dew point of its vapour share of ${Number(mix.vapourFraction.toPrecision(3))}`,
+      `exhaustMixSaturated: gasTemperature is ${Number(gasTemperature.toPrecision(5))} K; ` +
+        `it must be above the dew point of its vapour share of ${Number(mix.vapourFraction.toPrecision(3))}`,
     );
   }
   const heatIn =

@@ -50,8 +50,8 @@ export interface DampGas {
 }
 
 /**
- * Water that evaporates into a gas until it is saturated [kg/s]; below zero where its own vapour condenses; infinite where
- * water boils at the gas's pressure. Moles of vapour: (y₀ n + x)/(n + x) = p_sat/p.
+ * Water that evaporates into a gas until it is saturated [kg/s]; below zero where its own vapour condenses; infinite
+ * where water boils at the gas's pressure. Moles of vapour: (y₀ n + x)/(n + x) = p_sat/p.
  */
 export function evaporationToSaturation(damp: DampGas, temperature: Temperature): number {
   const { gas, gasFlow, vapourFraction, pressure } = damp;

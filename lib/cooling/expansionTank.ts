@@ -22,8 +22,8 @@ export interface ExpansionInputs {
 
 /**
  * Volume that coolant gains from cold to hot [m³]: ΔV = V (ρ_cold/ρ_hot − 1).
- * The circuit's own growth (iron and copper take back about a tenth) is left out; hoses give a little more. The tank must
- * hold this above its cold mark, below it a reserve, and air over all.
+ * The circuit's own growth (iron takes back less than a tenth) is left out; hoses give a little more. The tank
+ * must hold this above its cold mark, below it a reserve, and air over all.
  *
  * @param expansion coolant, circuit volume [m³], cold and hot temperature [K]
  * @throws RangeError if an argument is outside its span

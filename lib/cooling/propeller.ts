@@ -41,12 +41,14 @@ export interface ShaftLine {
   readonly shaftTorque: Torque;
 }
 
+/** Span of the exponent of speed [–]. */
 export const propellerExponentSpan: Span = [1.5, 4];
 
 /**
  * Power that a propeller asks of the engine [W]: P = P_rated (n/n_rated)^x.
- * x = 3 suits a displacement hull with fixed pitch; planing hulls want about 2.3 to 2.7, and published rating curves for
- * small craft are drawn with 2.5. Steady running on a smooth sea: getting over the hump, tow and foul bottom ask more.
+ * x = 3 suits a displacement hull with fixed pitch; planing hulls want about 2.3 to 2.7, and published rating curves
+ * for small craft are drawn with 2.5. Steady running on a smooth sea: getting over the hump, tow and foul bottom ask
+ * more.
  *
  * @param law rated power [W] and speed [rev/s], speed [rev/s], exponent [–]
  * @throws RangeError if an argument is outside its span

@@ -15,7 +15,7 @@ interface RatedCore {
   readonly hotCapacityRate: ThermalConductance;
 }
 
-/** An exchanger of known UA: either its heat is given, and its hot side finds its temperature, or the other way round. */
+/** An exchanger of known UA, and either its heat, for which the hot side finds its temperature, or that temperature. */
 export type RatedExchanger =
   | (RatedCore & {
       /** heat that the hot stream must lose [W], 0 or above */
@@ -37,8 +37,8 @@ export interface RatedCircuitInputs {
 
 /**
  * Sea water led through given exchangers one after another: how hot each hot side runs at its heat, or how much heat it
- * loses at its temperature. The question of a warm harbour, a slow pump or a fouled core; seriesCircuit asks the inverse.
- * Constant specific heats; no loss to outside, no heat from the pump.
+ * loses at its temperature. The question of a warm harbour, a slow pump or a fouled core; seriesCircuit asks the
+ * inverse. Constant specific heats; no loss to outside, no heat from the pump.
  *
  * @param circuit sea temperature [K], sea heat capacity rate [W/K], exchangers in order, each with UA [W/K]
  * @throws RangeError by the exchanger's name if an argument is outside its span

@@ -21,8 +21,8 @@ export interface ImpellerPumpInputs {
 
 /**
  * Delivery of a flexible-impeller or other displacement pump [m³/s]: V̇ = η D n.
- * The efficiency falls as pressure rises and as vanes wear or take a set: a new pump at low pressure has about 0.8–0.9, a
- * season-old one 0.6–0.7 (common practice, no source). Never run a flexible impeller dry.
+ * The efficiency falls as pressure rises and as vanes wear or take a set: a new pump at low pressure has about 0.8–0.9,
+ * a season-old one 0.6–0.7 (common practice, no source). Never run a flexible impeller dry.
  *
  * @param pump displacement [m³/rev], speed [rev/s], volumetric efficiency [–]
  * @throws RangeError if an argument is outside its span

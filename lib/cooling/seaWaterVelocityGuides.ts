@@ -13,9 +13,9 @@ export interface SeaWaterVelocityGuide {
 }
 
 /**
- * Highest velocities of clean sea water. The copper–nickel pipe figures hold for bores of 100 mm and larger ONLY: smaller
- * bores, tight bends, sand, sulphides in polluted harbours and standing water all call for less. For small craft, whose
- * pipes are nearly always below 100 mm, they are ceilings never to be aimed at.
+ * Highest velocities of clean sea water. The copper–nickel pipe figures hold for bores of 100 mm and larger ONLY:
+ * smaller bores, tight bends, sand, sulphides in polluted harbours and standing water all call for less. For small
+ * craft, whose pipes are nearly always below 100 mm, they are ceilings never to be aimed at.
  */
 export const seaWaterVelocityGuides: readonly SeaWaterVelocityGuide[] = [
   {

@@ -33,8 +33,8 @@ export interface SuctionInputs {
 /**
  * Suction head above boiling that the line leaves at the pump inlet, NPSH available [m]:
  * (p − p_v)/(ρ g) + z − (Δp_line + Δp_strainer)/(ρ g). Below 0 the water would boil in the line.
- * Sea water colder than 0 °C is given the vapour pressure of 0 °C, at a cost of less than 1 cm. Pressure from the boat's
- * way and sucked-in air are left out.
+ * Sea water colder than 0 °C is given the vapour pressure of 0 °C, at a cost of less than 1 cm. Pressure from the
+ * boat's way and sucked-in air are left out.
  *
  * @param suction surface pressure [Pa], level [m], liquid, temperature [K], losses [Pa]
  * @throws RangeError if an argument is outside its span

@@ -46,7 +46,8 @@ export function transferUnitsFor({ effectiveness, ...core }: TransferUnitsInputs
   const units = needed(core, effectiveness, shells);
   if (!(units <= transferUnitsSpan[1])) {
     throw new RangeError(
-      `transferUnitsFor: effectiveness is ${shown(effectiveness)}; ${where} needs over ${transferUnitsSpan[1]} transfer units for it`,
+      `transferUnitsFor: effectiveness is ${shown(effectiveness)}; ` +
+        `${where} needs over ${transferUnitsSpan[1]} transfer units for it`,
     );
   }
   return units as Ratio;
