@@ -123,8 +123,8 @@ export function conductanceForHeat(exchanger: ExchangerStreams & { readonly heat
   const largest = largestEffectiveness(core) * reach;
   if (heat > 0 && !(heat < largest)) {
     throw new RangeError(
-      `conductanceForHeat: heat is ${shown(heat)} W; it must be below ${shown(largest)} W, the most that ${arrangement} ` +
-        `allows between ${shown(hotInlet)} K and ${shown(coldInlet)} K: raise a flow or the temperature difference`,
+      `conductanceForHeat: heat is ${shown(heat)} W; it must be below ${shown(largest)} W, ` +
+        `the most that ${arrangement} allows between ${shown(hotInlet)} K and ${shown(coldInlet)} K: raise a flow or the temperature difference`,
     );
   }
   const effectiveness = (heat === 0 ? 0 : heat / reach) as Fraction;

@@ -12,8 +12,8 @@ export interface FouledSurface {
 /**
  * UA of an exchanger whose surface has fouled [W/K]: 1/UA = 1/UA_clean + R/A.
  * Resistances often used for design: sea water below 50 °C about 0.0001, above 50 °C 0.0002, treated closed coolant
- * 0.0002, engine oil 0.0002 m²·K/W. Growth in a warm harbour passes these within a season; clean on a fixed date (common
- * practice, no source).
+ * 0.0002, engine oil 0.0002 m²·K/W. Growth in a warm harbour passes these within a season; clean on
+ * a fixed date (common practice, no source).
  *
  * @param surface clean UA [W/K], area [m²], fouling resistance [m²·K/W]
  * @throws RangeError if an argument is outside its span
