@@ -26,6 +26,18 @@ export interface FrictionDrive extends FrictionContact {
   readonly centrifugalTension: Force;
 }
 
+/** A friction belt on one pulley as it runs. */
+export interface RunningDriveBelt extends FrictionDrive {
+  /** speed of the belt [m/s], 0 or above */
+  readonly beltSpeed: Velocity;
+}
+
+/** A friction belt on one pulley and how tight it was set. */
+export interface TightenedContact extends FrictionContact {
+  /** tension of the belt at rest [N], above 0 */
+  readonly installationTension: Force;
+}
+
 /**
  * Friction as a grooved pulley makes it felt [–]: μ / sin(groove / 2).
  * A flat belt, or the back of a ribbed one, has a groove of π. Ribbed belts have about 40° (ISO 9981, from memory).
@@ -79,7 +91,7 @@ export function leastSlackTension({ tightTension, centrifugalTension, ...contact
  * @source Shigley, Mechanical Engineering Design, chapter on flexible elements (from memory)
  * @example frictionBeltPower({ friction: 1.02333154, wrap: 3.14159265, tightTension: 900, centrifugalTension: 75, beltSpeed: 25 }) // 19796.7
  */
-export function frictionBeltPower({ beltSpeed, ...drive }: FrictionDrive & { readonly beltSpeed: Velocity }): Power {
+export function frictionBeltPower({ beltSpeed, ...drive }: RunningDriveBelt): Power {
   requireNotNegative("frictionBeltPower: beltSpeed", beltSpeed, "m/s");
   return ((drive.tightTension - leastSlackTension(drive)) * beltSpeed) as Power;
 }
@@ -93,10 +105,7 @@ export function frictionBeltPower({ beltSpeed, ...drive }: FrictionDrive & { rea
  * @source Shigley, Mechanical Engineering Design, chapter on flexible elements (from memory)
  * @example greatestPull({ friction: 0.8, wrap: 3, installationTension: 282 }) // 470.181
  */
-export function greatestPull({
-  installationTension,
-  ...contact
-}: FrictionContact & { readonly installationTension: Force }): Force {
+export function greatestPull({ installationTension, ...contact }: TightenedContact): Force {
   requirePositive("greatestPull: installationTension", installationTension, "N");
   // tanh(x/2) is (e^x − 1)/(e^x + 1), and does not overflow for a long arc.
   return (2 * installationTension * Math.tanh(Math.log(tensionRatioLimit(contact)) / 2)) as Force;

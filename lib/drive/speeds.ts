@@ -32,6 +32,12 @@ export function driveRatio({ driverTeeth, drivenTeeth }: ToothedPair): Ratio {
   return (driverTeeth / drivenTeeth) as Ratio;
 }
 
+/** Two toothed pulleys on one belt, and the speed of the first. */
+export interface DrivenPair extends ToothedPair {
+  /** speed of the driving pulley [rev/s], 0 or above */
+  readonly driverSpeed: RotationalSpeed;
+}
+
 /**
  * Speed of a driven shaft [rev/s]: n₂ = n₁ z₁ / z₂.
  *
@@ -40,10 +46,7 @@ export function driveRatio({ driverTeeth, drivenTeeth }: ToothedPair): Ratio {
  * @source ISO 5294 (from memory)
  * @example drivenSpeed({ driverSpeed: 105, driverTeeth: 72, drivenTeeth: 36 }) // 210
  */
-export function drivenSpeed({
-  driverSpeed,
-  ...pair
-}: ToothedPair & { readonly driverSpeed: RotationalSpeed }): RotationalSpeed {
+export function drivenSpeed({ driverSpeed, ...pair }: DrivenPair): RotationalSpeed {
   requireNotNegative("drivenSpeed: driverSpeed", driverSpeed, "rev/s");
   return (driverSpeed * driveRatio(pair)) as RotationalSpeed;
 }

@@ -42,7 +42,7 @@ export interface SpanTensions {
  * @param pitchDiameter its pitch diameter [m], above 0
  * @throws RangeError if the torque is negative or the diameter not above 0
  * @source definition
- * @example effectivePull(45, 0.0814873) // 1104.466
+ * @example effectivePull(45, 0.0814873) // 1104.467
  */
 export function effectivePull(torque: Torque, pitchDiameter: Length): Force {
   requireNotNegative("effectivePull: torque", torque, "N·m");

@@ -39,7 +39,7 @@ export function twoPulleyLength(pulleys: TwoPulleys): Length {
  * @param pulleys two pitch diameters and the centre distance [m]
  * @throws RangeError if a diameter is not above 0 or the pulleys overlap
  * @source elementary geometry
- * @example twoPulleyWraps({ firstDiameter: 0.1, secondDiameter: 0.2, centreDistance: 0.3 }).smaller // 2.806698
+ * @example twoPulleyWraps({ firstDiameter: 0.1, secondDiameter: 0.2, centreDistance: 0.3 }).smaller // 2.806696
  */
 export function twoPulleyWraps(pulleys: TwoPulleys): { readonly smaller: Angle; readonly larger: Angle } {
   const slope = spanSlope("twoPulleyWraps", pulleys);
