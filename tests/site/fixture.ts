@@ -16,7 +16,6 @@ import type {
 export const engineSpeed = input("engineSpeed", {
   label: "Engine speed",
   kind: "rotationalSpeed",
-  hint: "engine",
   symbol: "N",
   value: 45 as RotationalSpeed,
   span: [10 as RotationalSpeed, 70 as RotationalSpeed],
@@ -27,7 +26,6 @@ export const engineSpeed = input("engineSpeed", {
 export const power = input("power", {
   label: "Brake power",
   kind: "power",
-  hint: "engine",
   symbol: "P",
   value: 450e3 as Power,
   span: [50e3 as Power, 1500e3 as Power],
@@ -146,7 +144,6 @@ export const fuelFlow = cell("fuelFlow", {
 export const airFlow = cell("airFlow", {
   label: "Air flow asked for",
   kind: "massFlow",
-  hint: "air",
   symbol: "\\dot m_a",
   from: { fuelFlow, airFuelRatio },
   compute: ({ fuelFlow, airFuelRatio }) => (fuelFlow * airFuelRatio) as MassFlow,

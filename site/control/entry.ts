@@ -1,0 +1,30 @@
+import type { Column, QuantityInput } from "../../lib/graph";
+import { parseQuantity } from "../../lib/quantity";
+import { type UnitChoice, unitSymbol, written, writtenInput } from "../state";
+import { trackOf } from "./track";
+
+type Field = Pick<QuantityInput, "kind" | "span" | "step" | "hint"> | Extract<Column, { type: "quantity" }>;
+
+/** What came of a typed text: a value, or words on why there is none. */
+export type Entry =
+  | { readonly ok: true; readonly value: number; readonly readAs: string }
+  | { readonly ok: false; readonly message: string };
+
+/**
+ * Reads a typed text for a field, and holds it to the field's span.
+ *
+ * @param field what may be entered
+ * @param key of the line, for its unit
+ * @param text as typed; a bare number is in the unit shown
+ * @param units the units shown
+ */
+export function entry(field: Field, key: string | undefined, text: string, units: UnitChoice): Entry {
+  const measured = { ...(key !== undefined && { key }), kind: field.kind, ...(field.hint !== undefined && { hint: field.hint }) };
+  const parsed = parseQuantity(field.kind, text, { unit: unitSymbol(units, measured) });
+  if (!parsed.ok) return parsed;
+  const value: number = parsed.value;
+  if (trackOf(field).holds(value)) return { ok: true, value, readAs: written(units, measured, value).text };
+  if (field.kind === "count" && !Number.isInteger(value)) return { ok: false, message: `‘${text.trim()}’ is not a whole number.` };
+  const [lowest, highest] = field.span.map((end) => writtenInput(units, measured, end).text);
+  return { ok: false, message: `‘${text.trim()}’ is outside what this line takes: ${lowest} to ${highest}.` };
+}

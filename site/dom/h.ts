@@ -1,0 +1,64 @@
+type Child = Node | string | undefined | false;
+
+/** Attributes by name; `class` and `on…` listeners as well. False and undefined leave the attribute out. */
+export type Attributes = Readonly<Record<string, string | number | boolean | undefined | ((event: never) => void)>>;
+
+/**
+ * An element. Strings become text, never markup, whatever they hold.
+ *
+ * @param tag its name
+ * @param attributes attributes, and listeners under "onclick", "oninput" …
+ * @param children nodes and strings; false and undefined are left out
+ */
+export function h<K extends keyof HTMLElementTagNameMap>(
+  tag: K,
+  attributes: Attributes = {},
+  ...children: readonly Child[]
+): HTMLElementTagNameMap[K] {
+  return furnished(document.createElement(tag), attributes, children);
+}
+
+/** An SVG element, by the same rules. */
+export function s<K extends keyof SVGElementTagNameMap>(
+  tag: K,
+  attributes: Attributes = {},
+  ...children: readonly Child[]
+): SVGElementTagNameMap[K] {
+  return furnished(document.createElementNS("http://www.w3.org/2000/svg", tag), attributes, children);
+}
+
+function furnished<E extends Element>(element: E, attributes: Attributes, children: readonly Child[]): E {
+  for (const [name, value] of Object.entries(attributes)) {
+    if (typeof value === "function") element.addEventListener(name.slice(2), value as (event: Event) => void);
+    else setAttribute(element, name, value);
+  }
+  for (const child of children) if (child !== undefined && child !== false) element.append(child);
+  return element;
+}
+
+/** Sets, or takes away, an attribute where it differs. */
+export function setAttribute(element: Element, name: string, value: string | number | boolean | undefined): void {
+  if (value === undefined || value === false) {
+    if (element.hasAttribute(name)) element.removeAttribute(name);
+    return;
+  }
+  const text = value === true ? "" : String(value);
+  if (element.getAttribute(name) !== text) element.setAttribute(name, text);
+}
+
+/** Writes an element's text where it differs. */
+export function setText(element: Element, text: string): void {
+  const [only] = element.childNodes;
+  if (only instanceof Text && element.childNodes.length === 1) {
+    if (only.data !== text) only.data = text;
+    return;
+  }
+  if (element.childNodes.length === 0 && text === "") return;
+  element.replaceChildren(text);
+}
+
+/** Replaces an element's children where their list differs. */
+export function setChildren(element: Element, children: readonly Node[]): void {
+  const same = element.childNodes.length === children.length && children.every((child, i) => element.childNodes[i] === child);
+  if (!same) element.replaceChildren(...children);
+}

@@ -1,0 +1,2 @@
+export * from "./h";
+export * from "./tex";

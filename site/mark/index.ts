@@ -1,0 +1,4 @@
+export * from "./limit-rule";
+export * from "./movement";
+export * from "./spark";
+export * from "./standing";

@@ -1,0 +1,19 @@
+import { type UnitChoice, type Measured, written } from "../state";
+
+/** How a value stands to its reference, by the digits that are shown: "▲ +0.05", "▼ −6", or nothing. */
+export function movement(units: UnitChoice, measured: Measured, now: number, held: number): string {
+  const [shown, before] = [written(units, measured, now, { steady: true }), written(units, measured, held, { steady: true })];
+  if (shown.number === before.number) return "";
+  const decimals = Math.min(decimalsOf(shown.number), decimalsOf(before.number));
+  const step = plain(shown.number) - plain(before.number);
+  const size = Math.abs(step).toFixed(Math.min(decimals, 12));
+  return step > 0 ? `▲ +${size}` : `▼ −${size}`;
+}
+
+function plain(number: string): number {
+  return Number(number.replace(/[\u202f\s]/g, "").replace(/−/g, "-"));
+}
+
+function decimalsOf(number: string): number {
+  return /\.(\d+)/.exec(number)?.[1]?.length ?? 0;
+}

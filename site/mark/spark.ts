@@ -1,0 +1,31 @@
+import { s, setAttribute } from "../dom";
+
+const width = 72;
+const height = 20;
+
+export interface Spark {
+  readonly element: SVGSVGElement;
+  show(samples: readonly number[]): void;
+}
+
+/** Last samples of a value as a small line with a dot at its end; not for readers of the page's text. */
+export function spark(): Spark {
+  const path = s("path", { class: "spark-line" });
+  const dot = s("circle", { class: "spark-dot", r: 2.5 });
+  const element = s("svg", { class: "spark", width, height, viewBox: `0 0 ${width} ${height}`, "aria-hidden": "true" }, path, dot);
+  return {
+    element,
+    show: (samples) => {
+      const [lowest, highest] = [Math.min(...samples), Math.max(...samples)];
+      const y = (value: number): number =>
+        highest === lowest ? height / 2 : Math.round((height - 4 - ((value - lowest) / (highest - lowest)) * (height - 8)) * 10) / 10;
+      const x = (index: number): number => Math.round((3 + (index / Math.max(1, samples.length - 1)) * (width - 6)) * 10) / 10;
+      setAttribute(path, "d", samples.map((value, i) => `${i === 0 ? "M" : "L"}${x(i)} ${y(value)}`).join(""));
+      const last = samples.at(-1);
+      setAttribute(dot, "visibility", last === undefined ? "hidden" : "visible");
+      if (last === undefined) return;
+      setAttribute(dot, "cx", x(samples.length - 1));
+      setAttribute(dot, "cy", y(last));
+    },
+  };
+}

@@ -1,0 +1,38 @@
+import type { Standing } from "../../lib/graph";
+import { h, setAttribute, setText } from "../dom";
+
+const shapes: Readonly<Record<Standing, string>> = { inside: "", near: "◪", past: "■" };
+
+/** Room left, in words: "12 % left", "3 % past". */
+export function marginWords(margin: number): string {
+  if (margin === Number.POSITIVE_INFINITY) return "room left";
+  if (margin === Number.NEGATIVE_INFINITY) return "past";
+  const share = Math.abs(margin) * 100;
+  const figure = share >= 9.95 ? share.toFixed(0) : share.toFixed(1);
+  return `${figure} % ${margin < 0 ? "past" : "left"}`;
+}
+
+/** The mark of a class, never by colour alone: shape and word. */
+export function standingShape(standing: Standing): string {
+  return shapes[standing];
+}
+
+export interface StandingMark {
+  readonly element: HTMLElement;
+  show(standing: Standing, words: string): void;
+}
+
+/** Shape and words of a margin. */
+export function standingMark(): StandingMark {
+  const shape = h("span", { class: "shape", "aria-hidden": "true" });
+  const words = h("span", { class: "words" });
+  const element = h("span", { class: "standing" }, shape, words);
+  return {
+    element,
+    show: (standing, text) => {
+      setAttribute(element, "data-standing", standing);
+      setText(shape, shapes[standing]);
+      setText(words, text);
+    },
+  };
+}

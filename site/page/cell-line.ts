@@ -1,0 +1,83 @@
+import { type Cell, type Check, isRefusal, outsideRange, type Refusal } from "../../lib/graph";
+import { h, setAttribute, setText, symbol } from "../dom";
+import { movement } from "../mark";
+import { type Measured, written } from "../state";
+import { checkLines } from "./check-lines";
+import { type Desk, nodeOf, operandKeys, type Part } from "./desk";
+import { limitPlace } from "./limit-place";
+import { lineLink } from "./link";
+import type { Standings } from "./standings";
+import { howToggle } from "./toggle";
+
+/** A value on its ruled line: name, symbol, number, movement, limit. */
+export function cellLine(desk: Desk, standings: Standings, cell: Cell, id: string): Part {
+  const toggle = howToggle(desk, cell, id);
+  const number = h("span", { class: "number" });
+  const unit = h("span", { class: "unit" });
+  const value = h("span", { class: "value" }, number, " ", unit);
+  const moved = h("span", { class: "movement" });
+  const limit = limitPlace();
+  const remark = h("p", { class: "remark", hidden: true });
+  const checks = cell.checks ? checkLines(desk, standings, cell) : undefined;
+  const element = h(
+    "div",
+    { class: `line ${cell.kind === undefined ? "of-parts" : "of-cell"}`, id, "data-key": cell.key },
+    toggle.button,
+    h("span", { class: "name" }, cell.label),
+    cell.symbol ? symbol(cell.symbol) : h("span", { class: "symbol" }),
+    value,
+    moved,
+    limit.element,
+    remark,
+    checks?.element,
+    toggle.body,
+  );
+
+  const showScalar = (now: unknown): void => {
+    const { units, held } = desk.session.state;
+    const measured = cell as Measured;
+    const shown = written(units, measured, now as number, { steady: true });
+    setText(number, shown.number);
+    setText(unit, shown.unit);
+    const before = held.evaluation.get(cell);
+    setText(moved, typeof before === "number" ? movement(units, measured, now as number, before) : "");
+  };
+
+  const refresh = (): void => {
+    const now = desk.values.get(cell);
+    const refused = isRefusal(now);
+    setAttribute(element, "data-state", refused ? (now.root === cell.key ? "refused" : "waiting") : undefined);
+    if (refused) {
+      setText(number, "–");
+      setText(unit, "");
+      setText(moved, "");
+      say(refusalWords(desk, cell, now));
+    } else {
+      if (cell.kind !== undefined) showScalar(now);
+      const outside = outsideRange(cell, desk.values as never);
+      say(outside.length > 0 ? [h("span", { class: "outside", "aria-hidden": "true" }, "⟂ "), `Outside range. ${outside.join(" ")}`] : []);
+    }
+    const tightest: readonly Check[] = cell.checks ? [] : standings.of(cell);
+    limit.show(tightest, cell.checks ? [] : standings.held(cell));
+    checks?.refresh();
+    toggle.refresh();
+  };
+
+  let said = "";
+  const say = (content: readonly (string | Node)[]): void => {
+    const text = content.map((part) => (typeof part === "string" ? part : part.textContent)).join("");
+    if (text === said) return;
+    said = text;
+    remark.replaceChildren(...content);
+    remark.hidden = content.length === 0;
+  };
+
+  return { element, watches: [cell.key, ...operandKeys(cell)], refresh };
+}
+
+/** The root of a refusal speaks; those that wait name it. */
+function refusalWords(desk: Desk, cell: Cell, refusal: Refusal): readonly (string | Node)[] {
+  if (refusal.root !== cell.key) return ["waits for ", lineLink(desk, nodeOf(desk.graph, refusal.root))];
+  return [h("strong", {}, refusal.fault ? "This line is at fault. " : "No answer. "), `${refusal.message}.`.replace(/\.\.$/, ".")];
+}
+

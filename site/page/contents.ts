@@ -1,0 +1,84 @@
+import { h, setAttribute, setText } from "../dom";
+import { applies, type Desk, sheetLetter } from "./desk";
+import { ledgerKey } from "./ledger";
+import type { Standings } from "./standings";
+
+/** The list of sheets with letters, and how many lines of each are past or near a limit. */
+export function contents(desk: Desk, standings: Standings): { readonly element: HTMLElement; refresh(): void } {
+  const entries = desk.sheets.map((sheet, index) => {
+    const past = h("span", { class: "count", "data-standing": "past" });
+    const near = h("span", { class: "count", "data-standing": "near" });
+    const link = entry(sheet.key, sheetLetter(index), sheet.title, past, near);
+    return { sheet, link, past, near };
+  });
+  const ledgerLink = entry(ledgerKey, "L", "Ledger");
+  const summary = h("p", { class: "summary" });
+  const element = h(
+    "nav",
+    { class: "contents", "aria-label": "Sheets" },
+    h("ol", {}, ...entries.map(({ link }) => h("li", {}, link)), h("li", {}, ledgerLink)),
+    h("div", { class: "margins" }, h("h2", {}, "Margins"), summary),
+  );
+  const links = new Map([...entries.map(({ sheet, link }) => [sheet.key, link] as const), [ledgerKey, ledgerLink] as const]);
+  followReading(links);
+  return {
+    element,
+    refresh: () => {
+      let [pasts, nears] = [0, 0];
+      for (const { sheet, link, past, near } of entries) {
+        const counts = standings.counts(sheet);
+        pasts += counts.past;
+        nears += counts.near;
+        showCount(past, "■", counts.past, "past a limit");
+        showCount(near, "◪", counts.near, "near a limit");
+        link.classList.toggle("is-aside", !applies(sheet, desk.values));
+      }
+      setText(summary, summaryWords(pasts, nears));
+    },
+  };
+}
+
+function entry(key: string, letter: string, title: string, ...counts: readonly HTMLElement[]): HTMLAnchorElement {
+  return h(
+    "a",
+    { href: `#${key}` },
+    h("span", { class: "letter" }, letter),
+    h("span", { class: "title" }, title),
+    h("span", { class: "counts" }, ...counts),
+  );
+}
+
+function showCount(element: HTMLElement, shape: string, count: number, words: string): void {
+  element.hidden = count === 0;
+  setText(element, `${shape} ${count}`);
+  setAttribute(element, "aria-label", `${count} ${words}`);
+  setAttribute(element, "role", "img");
+}
+
+function summaryWords(pasts: number, nears: number): string {
+  if (pasts === 0 && nears === 0) return "Every line has room.";
+  const past = pasts === 0 ? "None past its limit" : `${pasts} past ${pasts === 1 ? "its limit" : "their limits"}`;
+  return nears === 0 ? `${past}.` : `${past}, ${nears} within 5 %.`;
+}
+
+/** Marks the sheet that is being read. */
+function followReading(links: ReadonlyMap<string, HTMLAnchorElement>): void {
+  const watcher = new IntersectionObserver(
+    (seen) => {
+      for (const { target, isIntersecting } of seen) {
+        if (!isIntersecting) continue;
+        for (const [key, link] of links) setAttribute(link, "aria-current", key === target.id ? "true" : undefined);
+        const link = links.get(target.id);
+        const bar = link?.closest("ol");
+        if (link && bar && bar.scrollWidth > bar.clientWidth) bar.scrollLeft = link.offsetLeft - bar.clientWidth / 2 + link.offsetWidth / 2;
+      }
+    },
+    { rootMargin: "-25% 0px -70% 0px" },
+  );
+  requestAnimationFrame(() => {
+    for (const key of links.keys()) {
+      const section = document.getElementById(key);
+      if (section) watcher.observe(section);
+    }
+  });
+}

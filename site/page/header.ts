@@ -1,0 +1,68 @@
+import { h, setAttribute, setChildren, setText } from "../dom";
+import type { Desk } from "./desk";
+import { type BuildFiles, fileActions } from "./files";
+import type { Notice } from "./notice";
+import { radioGroup } from "./radio-group";
+import { holdNow, undoOnce, redoOnce } from "./actions";
+
+/** The head of the page: build, installation, reference, units, files, and the way back. */
+export function header(desk: Desk, files: BuildFiles, notice: Notice): { readonly element: HTMLElement; refresh(): void } {
+  const { session } = desk;
+  const name = h("h1", { class: "build-name" });
+  const installation = h("div", { class: "installations" });
+  const heldName = h("span", { class: "held-name" });
+  const actions = fileActions(desk, files, notice);
+  const undo = button("Undo", () => undoOnce(desk, notice));
+  const redo = button("Redo", () => redoOnce(desk, notice));
+  const units = radioGroup({
+    legend: "Units",
+    name: "units",
+    options: { SI: "SI", US: "US" },
+    onchange: (system) => session.choose({ system: system as "SI" | "US", own: {} }),
+  });
+  const element = h(
+    "header",
+    { class: "page-head" },
+    h("div", { class: "head-build" }, h("span", { class: "product" }, "airledger"), name),
+    installation,
+    h("div", { class: "head-held" }, h("span", { class: "ring", "aria-hidden": "true" }), heldName, button("Hold now", () => holdNow(desk))),
+    units.element,
+    h("div", { class: "head-actions" }, undo, redo, button("Open", actions.open), button("Save", actions.save), actions.chooser),
+  );
+
+  let shownFor: string | undefined;
+  let group: ReturnType<typeof radioGroup> | undefined;
+  const refresh = (): void => {
+    const { state } = session;
+    setText(name, state.build.name);
+    setAttribute(name, "title", state.build.note || undefined);
+    document.title = `${state.build.name} · airledger`;
+    const wanted = state.build.installations.map(({ key, label }) => `${key} ${label}`).join("\n");
+    if (shownFor !== wanted) {
+      shownFor = wanted;
+      group = radioGroup({
+        legend: "Installation",
+        name: "installation",
+        options: Object.fromEntries(state.build.installations.map(({ key, label }) => [key, label])),
+        onchange: (key) => session.show(key),
+      });
+      setChildren(installation, [group.element]);
+    }
+    group!.show(state.installation);
+    units.show(state.units.system);
+    setText(heldName, `Held: ${state.held.name}`);
+    stepButton(undo, "Undo", state.done.at(-1)?.name);
+    stepButton(redo, "Redo", state.undone.at(-1)?.name);
+  };
+  return { element, refresh };
+}
+
+function button(words: string, onclick: () => void): HTMLButtonElement {
+  return h("button", { type: "button", class: "plain", onclick }, words);
+}
+
+function stepButton(element: HTMLButtonElement, verb: string, name: string | undefined): void {
+  element.disabled = name === undefined;
+  setAttribute(element, "title", name === undefined ? undefined : `${verb}: ${name}`);
+  setAttribute(element, "aria-label", name === undefined ? verb : `${verb} ${name}`);
+}

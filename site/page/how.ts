@@ -1,0 +1,150 @@
+import type { Cell, Node } from "../../lib/graph";
+import { Refusal } from "../../lib/graph";
+import { type KindName, unitsOf } from "../../lib/quantity";
+import { h, setAttribute, setText, symbol } from "../dom";
+import { unitSymbol, written, writtenInput } from "../state";
+import { type Desk, nodeOf, operandKeys } from "./desk";
+import { lineLink } from "./link";
+
+/** What stands behind a line: formula, what goes into it, where it comes from, what it feeds. */
+export interface How {
+  readonly element: HTMLElement;
+  refresh(): void;
+}
+
+/** Built when it is first opened. */
+export function howOf(desk: Desk, node: Node): How {
+  const element = h("div", { class: "how-body" });
+  const refreshers: (() => void)[] = [];
+  if (node.type === "cell") {
+    element.append(formulaOf(node));
+    const where = whereOf(desk, node);
+    if (where) {
+      element.append(where.element);
+      refreshers.push(where.refresh);
+    }
+  }
+  element.append(factsOf(desk, node, refreshers));
+  const refresh = (): void => {
+    for (const each of refreshers) each();
+  };
+  refresh();
+  return { element, refresh };
+}
+
+function formulaOf(cell: Cell): HTMLElement {
+  const place = h("div", { class: "formula", role: "math", "aria-label": cell.formula });
+  setText(place, cell.formula);
+  import("temml").then(({ default: temml }) => {
+    const typeset = h("div");
+    temml.render(cell.formula, typeset, { displayMode: true, throwOnError: false });
+    place.replaceChildren(...typeset.childNodes);
+    place.removeAttribute("role");
+    place.removeAttribute("aria-label");
+  });
+  return place;
+}
+
+function whereOf(desk: Desk, cell: Cell): How | undefined {
+  const nodes = [...new Set(Object.values(cell.from).map(({ key }) => key))].map((key) => nodeOf(desk.graph, key));
+  if (nodes.length === 0) return undefined;
+  const rows = nodes.map((node) => {
+    const value = h("td", { class: "where-value" });
+    const sign = node.type !== "choice" && node.type !== "table" && node.symbol ? symbol(node.symbol) : h("span");
+    return { node, value, row: h("tr", {}, h("th", { scope: "row" }, sign), value, h("td", {}, lineLink(desk, node))) };
+  });
+  return {
+    element: h("table", { class: "where" }, h("caption", {}, "where"), h("tbody", {}, ...rows.map(({ row }) => row))),
+    refresh: () => {
+      for (const { node, value } of rows) setText(value, valueWords(desk, node));
+    },
+  };
+}
+
+/** A node's value in words, for lists. */
+export function valueWords(desk: Desk, node: Node): string {
+  const value = desk.values.get(node);
+  if (value instanceof Refusal) return "no value";
+  if (node.type === "choice") return node.options[value as string] ?? "";
+  if (node.type === "table") return `${(value as readonly unknown[]).length} rows`;
+  if (typeof value !== "number" || node.kind === undefined) return "";
+  const shown = node.type === "quantity" ? writtenInput : written;
+  return shown(desk.session.state.units, { ...node, kind: node.kind }, value).text;
+}
+
+function factsOf(desk: Desk, node: Node, refreshers: (() => void)[]): HTMLElement {
+  const facts = h("dl", { class: "facts" });
+  const fact = (term: string, ...content: readonly (Node_ | string)[]): void => {
+    facts.append(h("dt", {}, term), h("dd", {}, ...content));
+  };
+  if (node.type === "cell") {
+    for (const limit of limitsOf(desk, node)) {
+      const words = h("span");
+      refreshers.push(() => setText(words, limit.words()));
+      fact(limit.term, words, ...limit.from);
+    }
+    fact("source", node.source);
+    if (node.assumptions?.length) fact("assumes", h("ul", {}, ...node.assumptions.map((text) => h("li", {}, text))));
+    for (const { note } of node.validity ?? []) fact("trusted", note);
+    const fedBy = [...new Set(operandKeys(node))].map((key) => nodeOf(desk.graph, key));
+    if (fedBy.length > 0) fact("fed by", ...links(desk, fedBy));
+  } else {
+    if (node.note) fact("note", node.note);
+    if (node.type === "quantity") {
+      const span = h("span");
+      refreshers.push(() => {
+        const { units } = desk.session.state;
+        setText(span, node.span.map((end) => writtenInput(units, node, end).text).join(" to "));
+      });
+      fact("takes", span);
+    }
+  }
+  const users = desk.users.get(node.key) ?? [];
+  if (users.length > 0) fact("feeds", ...links(desk, users));
+  if (node.type !== "choice" && node.type !== "table" && node.kind !== undefined && unitsOf(node.kind).length > 1) {
+    const list = unitList(desk, { ...node, kind: node.kind });
+    refreshers.push(list.refresh);
+    fact("read in", list.element);
+  }
+  return facts;
+}
+
+type Node_ = globalThis.Node;
+
+function links(desk: Desk, nodes: readonly Node[]): readonly (Node_ | string)[] {
+  return nodes.flatMap((node, i) => (i === 0 ? [lineLink(desk, node)] : [", ", lineLink(desk, node)]));
+}
+
+function limitsOf(desk: Desk, cell: Cell) {
+  return cell.limits.map((limit) => ({
+    term: limit.side === "most" ? "at most" : "at least",
+    from: [
+      ` for ${limit.component}`,
+      ...(typeof limit.bound === "number" ? [] : [", from ", lineLink(desk, nodeOf(desk.graph, limit.bound.key))]),
+      ...(limit.source ? [` (${limit.source})`] : []),
+    ],
+    words: (): string => {
+      const bound = typeof limit.bound === "number" ? limit.bound : desk.values.get(limit.bound);
+      if (bound instanceof Refusal) return "no value";
+      return written(desk.session.state.units, { ...cell, kind: cell.kind! }, bound).text;
+    },
+  }));
+}
+
+function unitList(desk: Desk, node: Extract<Node, { kind?: unknown }> & { kind: KindName }): How {
+  const { session } = desk;
+  const options = unitsOf(node.kind).map((unit) => h("option", { value: unit.symbol }, unit.written || "plain number"));
+  const list = h("select", { "aria-label": `Unit of ${node.label}`, onchange: () => choose() }, ...options);
+  const choose = (): void => {
+    const { units } = session.state;
+    session.choose({ ...units, own: { ...units.own, [node.key]: list.value } });
+  };
+  return {
+    element: list,
+    refresh: () => {
+      const symbolNow = unitSymbol(session.state.units, node);
+      if (list.value !== symbolNow) list.value = symbolNow;
+      setAttribute(list, "data-key", node.key);
+    },
+  };
+}

@@ -1,0 +1,131 @@
+import type { Check } from "../../lib/graph";
+import { h, setAttribute, setChildren, setText } from "../dom";
+import { marginWords, standingMark } from "../mark";
+import { written } from "../state";
+import type { Desk } from "./desk";
+import { lineLink } from "./link";
+import type { Standings } from "./standings";
+
+export const ledgerKey = "ledger";
+
+interface Row {
+  readonly element: HTMLTableRowElement;
+  show(check: Check): void;
+}
+
+/**
+ * The ledger: every limit of the sheets that count, what is asked of it and what it bears, the least room first.
+ * Rows keep their places during a gesture; the table waits while it is off the screen.
+ */
+export function ledger(desk: Desk, standings: Standings): { readonly element: HTMLElement; refresh(): void } {
+  const body = h("tbody");
+  const count = h("p", { class: "ledger-count" });
+  const element = h(
+    "section",
+    { class: "sheet ledger", id: ledgerKey, "aria-labelledby": "title-of-ledger", "data-letter": "L" },
+    h(
+      "header",
+      { class: "sheet-head" },
+      h("span", { class: "letter", "aria-hidden": "true" }, "L"),
+      h("h2", { id: "title-of-ledger", tabindex: -1 }, "Ledger"),
+      h("p", { class: "answers" }, "What is asked of every part, what it bears, and how much room is between; the least room stands first."),
+    ),
+    count,
+    h(
+      "table",
+      { class: "ledger-table" },
+      h("caption", { class: "aside" }, "All limits, least room first"),
+      h(
+        "thead",
+        {},
+        h(
+          "tr",
+          {},
+          h("th", { scope: "col" }, "Part"),
+          h("th", { scope: "col" }, "Quantity"),
+          h("th", { scope: "col", "data-type": "number" }, "Demand"),
+          h("th", { scope: "col", "data-type": "number" }, "Capacity"),
+          h("th", { scope: "col" }, "Room"),
+        ),
+      ),
+      body,
+    ),
+  );
+  const rows = new Map<string, Row>();
+  let order: readonly string[] = [];
+  let near = false;
+  let stale = true;
+
+  const draw = (): void => {
+    stale = false;
+    const checks = new Map(standings.all().map((check) => [keyOf(check), check]));
+    const ranked = [...checks].sort(([, a], [, b]) => a.margin - b.margin).map(([key]) => key);
+    order = desk.session.state.gesture ? [...order.filter((key) => checks.has(key)), ...ranked.filter((key) => !order.includes(key))] : ranked;
+    for (const key of order) {
+      const check = checks.get(key)!;
+      let row = rows.get(key);
+      if (!row) {
+        row = ledgerRow(desk, check);
+        rows.set(key, row);
+      }
+      row.show(check);
+    }
+    setChildren(body, order.map((key) => rows.get(key)!.element));
+    setText(count, countWords([...checks.values()]));
+  };
+  const drawWhenNear = (): void => {
+    if (near && stale) draw();
+  };
+  new IntersectionObserver(
+    ([entry]) => {
+      near = entry!.isIntersecting;
+      drawWhenNear();
+    },
+    { rootMargin: "400px 0px" },
+  ).observe(element);
+  window.addEventListener("beforeprint", draw);
+  desk.session.subscribe((state, previous) => {
+    if (previous.gesture && !state.gesture) refresh();
+  });
+  const refresh = (): void => {
+    stale = true;
+    drawWhenNear();
+  };
+  return { element, refresh };
+}
+
+function ledgerRow(desk: Desk, { cell, component, label }: Check): Row {
+  const demand = h("td", { "data-type": "number" });
+  const capacity = h("td", { "data-type": "number" });
+  const mark = standingMark();
+  const words = label === cell.label ? label : `${cell.label}: ${label}`;
+  const element = h(
+    "tr",
+    {},
+    h("th", { scope: "row" }, component),
+    h("td", { class: "quantity" }, lineLink(desk, cell, words)),
+    demand,
+    capacity,
+    h("td", { class: "room" }, mark.element),
+  );
+  return {
+    element,
+    show: (check) => {
+      const { units } = desk.session.state;
+      setText(demand, written(units, check, check.value, { steady: true }).text);
+      setText(capacity, `${check.side === "most" ? "at most" : "at least"} ${written(units, check, check.bound).text}`);
+      mark.show(check.standing, marginWords(check.margin));
+      setAttribute(element, "data-standing", check.standing);
+    },
+  };
+}
+
+function keyOf({ cell, component, label, side }: Check): string {
+  return [cell.key, component, label, side].join("\u0000");
+}
+
+function countWords(checks: readonly Check[]): string {
+  const past = checks.filter(({ standing }) => standing === "past").length;
+  const near = checks.filter(({ standing }) => standing === "near").length;
+  return `${checks.length} limits: ${past} past, ${near} with less than 5 % left, ${checks.length - past - near} with room.`;
+}

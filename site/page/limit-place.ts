@@ -1,0 +1,26 @@
+import type { Check } from "../../lib/graph";
+import { h, setAttribute, setText } from "../dom";
+import { limitRule, marginWords, standingMark } from "../mark";
+import { sameCheck } from "./standings";
+
+/** Ruler and words for the tightest of some checks; says how many more there are. Empty without any. */
+export function limitPlace() {
+  const rule = limitRule();
+  const mark = standingMark();
+  const more = h("span", { class: "more" });
+  const element = h("span", { class: "limit", hidden: true }, rule.element, h("span", { class: "limit-words" }, mark.element, more));
+  return {
+    element,
+    /** @param checks now, tightest first @param held those of the reference */
+    show: (checks: readonly Check[], held: readonly Check[]): void => {
+      const [tightest] = checks;
+      element.hidden = tightest === undefined;
+      if (!tightest) return;
+      const { margin, standing, component } = tightest;
+      rule.show(margin, standing, sameCheck(tightest, held)?.margin);
+      mark.show(standing, `${marginWords(margin)}, ${component}`);
+      setText(more, checks.length > 1 ? ` +${checks.length - 1} more` : "");
+      setAttribute(more, "title", checks.length > 1 ? checks.slice(1).map((check) => `${check.component}: ${marginWords(check.margin)}`).join("; ") : undefined);
+    },
+  };
+}

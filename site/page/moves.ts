@@ -1,0 +1,64 @@
+import type { Cell, Check } from "../../lib/graph";
+import type { Desk } from "./desk";
+import { differingInputs } from "../state";
+import { inputsOf } from "../../worksheets/build/build";
+import type { Standings } from "./standings";
+
+/** Samples of each value that are kept of a gesture. */
+const longest = 24;
+
+/** What the hand does now, or did last: where values stood when it began, and how they went since. */
+export interface Moves {
+  /** Keys of the inputs that were moved; empty before the first move. */
+  readonly keys: readonly string[];
+  /** A cell's value when the gesture began. */
+  before(cell: Cell): unknown;
+  checksBefore(cell: Cell): readonly Check[];
+  /** The last values of a cell or an input since then. */
+  samples(key: string): readonly number[];
+  /** Takes a sample of everything; once a frame. */
+  sample(): void;
+}
+
+export function trackMoves(desk: Desk, standings: Standings): Moves {
+  const { session, graph, values } = desk;
+  let keys: readonly string[] = [];
+  let before = new Map<string, unknown>();
+  let checks = new Map<Cell, readonly Check[]>();
+  let samples = new Map<string, number[]>();
+
+  const begin = (moved: readonly string[]): void => {
+    keys = moved;
+    before = new Map(graph.nodes.map((node) => [node.key, values.get(node)]));
+    checks = new Map(graph.cells.map((cell) => [cell, standings.of(cell)]));
+    samples = new Map();
+    sample();
+  };
+  const sample = (): void => {
+    for (const node of graph.nodes) {
+      const value = values.get(node);
+      if (typeof value !== "number") continue;
+      const list = samples.get(node.key);
+      if (!list) samples.set(node.key, [value]);
+      else if (list.push(value) > longest) list.shift();
+    }
+  };
+
+  session.subscribe((state, previous) => {
+    if (state.gesture && !previous.gesture) return begin([state.gesture.key]);
+    if (state.gesture || previous.gesture) return;
+    if (state.build === previous.build && state.installation === previous.installation) return;
+    const moved = differingInputs(graph, inputsOf(previous.build, previous.installation), session.inputs);
+    if (moved.length > 0) begin(moved);
+  });
+
+  return {
+    get keys() {
+      return keys;
+    },
+    before: (cell) => before.get(cell.key),
+    checksBefore: (cell) => checks.get(cell) ?? [],
+    samples: (key) => samples.get(key) ?? [],
+    sample,
+  };
+}

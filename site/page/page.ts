@@ -1,0 +1,90 @@
+import { type Graph, type Program, sameValue } from "../../lib/graph";
+import { type Build, inputsOf } from "../../worksheets/build/build";
+import type { Sheet } from "../../worksheets/sheet";
+import { h } from "../dom";
+import { bind } from "../runtime";
+import { createSession, differingInputs } from "../state";
+import { contents } from "./contents";
+import { type Desk, placesOf, usersOf } from "./desk";
+import { echo } from "./echo";
+import type { BuildFiles } from "./files";
+import { header } from "./header";
+import { listenToKeys } from "./keyboard";
+import { ledger } from "./ledger";
+import { trackMoves } from "./moves";
+import { noticeLine } from "./notice";
+import { createParts } from "./parts";
+import { sheetSection } from "./sheet";
+import { createStandings } from "./standings";
+
+export interface Notebook {
+  readonly sheets: readonly Sheet[];
+  readonly graph: Graph;
+  readonly program: Program;
+  /** What is open at first. */
+  readonly build: Build;
+  readonly files: BuildFiles;
+}
+
+/** Builds the whole page into an element, and keeps it up to date. */
+export function mountPage(root: HTMLElement, { sheets, graph, program, build, files }: Notebook): void {
+  const session = createSession({ graph, program, build, name: "as opened" });
+  const binding = bind(graph, session.inputs, (keys) => show(keys));
+  const desk: Desk = { session, graph, sheets, values: binding.values, places: placesOf(sheets), users: usersOf(graph) };
+  const standings = createStandings(desk);
+  const moves = trackMoves(desk, standings);
+  const parts = createParts();
+  const notice = noticeLine();
+  const head = header(desk, files, notice);
+  let mounted = false;
+
+  const mount = (): void => {
+    mounted = true;
+    const list = contents(desk, standings);
+    const felt = echo(desk, standings, moves);
+    const book = ledger(desk, standings);
+    const main = h("main", {}, ...sheets.map((sheet) => sheetSection(desk, standings, parts, sheet)), book.element);
+    const side = h("div", { class: "side" }, list.element, felt.element);
+    root.replaceChildren(
+      h("a", { class: "skip", href: "#sheets" }, "To the sheets"),
+      head.element,
+      notice.element,
+      h("div", { class: "columns" }, side, main),
+    );
+    main.id = "sheets";
+    surroundings = [list, felt, book];
+    listenToKeys(desk, notice);
+    showAll();
+    if (location.hash) document.getElementById(location.hash.slice(1))?.scrollIntoView();
+  };
+
+  let surroundings: readonly { refresh(): void }[] = [];
+  const show = (keys: ReadonlySet<string>): void => {
+    standings.update(keys);
+    if (!mounted) return mount();
+    moves.sample();
+    parts.refresh(keys);
+    for (const each of surroundings) each.refresh();
+  };
+  const showAll = (): void => {
+    head.refresh();
+    parts.refreshAll();
+    for (const each of surroundings) each.refresh();
+  };
+
+  session.subscribe((state, previous) => {
+    const before = inputsOf(previous.build, previous.installation);
+    const changes = Object.fromEntries(
+      differingInputs(graph, before, session.inputs).map((key) => [key, session.inputs[key]]),
+    );
+    if (Object.keys(changes).length > 0) binding.set(changes);
+    head.refresh();
+    const wider =
+      state.units !== previous.units ||
+      state.held !== previous.held ||
+      state.installation !== previous.installation ||
+      state.opened !== previous.opened ||
+      !sameValue(state.build.installations, previous.build.installations);
+    if (wider && mounted) showAll();
+  });
+}

@@ -1,0 +1,71 @@
+import type { Block, Sheet } from "../../worksheets/sheet";
+import { h } from "../dom";
+import { cellLine } from "./cell-line";
+import { applies, type Desk, type Part, sheetLetter } from "./desk";
+import { figurePart } from "./figure";
+import { inputLine } from "./input-line";
+import type { Parts } from "./parts";
+import { prosePart } from "./prose";
+import type { Standings } from "./standings";
+import { tabulationPart } from "./tabulation";
+
+/** One worksheet as a section of the page, in reading order. */
+export function sheetSection(desk: Desk, standings: Standings, parts: Parts, sheet: Sheet): HTMLElement {
+  const letter = sheetLetter(desk.sheets.indexOf(sheet));
+  const seen = new Set<string>();
+  const titleId = `title-of-${sheet.key}`;
+
+  const partOf = (block: Block, index: number): HTMLElement => {
+    switch (block.type) {
+      case "heading":
+        return h("h3", {}, block.text);
+      case "caution":
+        return h("div", { class: "caution", role: "note" }, h("strong", {}, "Caution"), h("p", {}, block.text));
+      case "prose":
+        return parts.add(prosePart(desk, block.parts)).element;
+      case "figure":
+        return parts.add(figurePart(desk, block.figure)).element;
+      case "tabulation":
+        return parts.add(tabulationPart(desk, block.tabulation)).element;
+      case "line": {
+        const { node } = block;
+        const place = desk.places.get(node.key)!;
+        const first = place.sheet === sheet && !seen.has(node.key);
+        seen.add(node.key);
+        const id = first ? place.id : `${sheet.key}-${index}-${node.key}`;
+        const line: Part = node.type === "cell" ? cellLine(desk, standings, node, id) : inputLine(desk, node, id);
+        return parts.add(line).element;
+      }
+    }
+  };
+
+  const section: HTMLElement = h(
+    "section",
+    { class: "sheet", id: sheet.key, "aria-labelledby": titleId, "data-letter": letter },
+    h(
+      "header",
+      { class: "sheet-head" },
+      h("span", { class: "letter", "aria-hidden": "true" }, letter),
+      h("h2", { id: titleId, tabindex: -1 }, sheet.title),
+      h("p", { class: "answers" }, sheet.answers),
+    ),
+    sheet.applies && parts.add(setAside(desk, sheet, () => section)).element,
+    ...sheet.blocks.map(partOf),
+  );
+  return section;
+}
+
+/** The notice of a sheet that does not count with the present choice. */
+function setAside(desk: Desk, sheet: Sheet, section: () => HTMLElement): Part {
+  const { choice, otherwise } = sheet.applies!;
+  const element = h("p", { class: "set-aside" }, otherwise);
+  return {
+    element,
+    watches: [choice.key],
+    refresh: () => {
+      const counts = applies(sheet, desk.values);
+      element.hidden = counts;
+      section().classList.toggle("is-aside", !counts);
+    },
+  };
+}

@@ -1,0 +1,74 @@
+import { type Cell, type Check, checksOf, type Evaluation, type Standing } from "../../lib/graph";
+import type { Sheet } from "../../worksheets/sheet";
+import { applies, cellsOf, type Desk, operandKeys } from "./desk";
+
+/** Margins of every cell at present, worked out anew for those that changed. */
+export interface Standings {
+  /** A cell's checks, tightest first. */
+  of(cell: Cell): readonly Check[];
+  /** A cell's checks in the order in which it gives them. */
+  inOrder(cell: Cell): readonly Check[];
+  /** A cell's checks at the reference held. */
+  held(cell: Cell): readonly Check[];
+  /** How many cells of a sheet are past, and near, a limit; nothing on a sheet that does not count. */
+  counts(sheet: Sheet): Readonly<Record<Exclude<Standing, "inside">, number>>;
+  /** Every check of the sheets that count. */
+  all(): readonly Check[];
+  update(keys: ReadonlySet<string>): void;
+}
+
+export function createStandings(desk: Desk): Standings {
+  const { graph, sheets, places, values, session } = desk;
+  const limited = graph.cells.filter((cell) => cell.limits.length > 0 || cell.checks !== undefined);
+  const watched = new Map(limited.map((cell) => [cell, new Set([cell.key, ...operandKeys(cell)])]));
+  const cells = new Map(sheets.map((sheet) => [sheet, cellsOf(sheet, places)]));
+  const given = new Map<Cell, readonly Check[]>();
+  const now = new Map<Cell, readonly Check[]>();
+  let heldAt: Pick<Evaluation, "get"> | undefined;
+  const before = new Map<Cell, readonly Check[]>();
+
+  const of = (cell: Cell): readonly Check[] => now.get(cell) ?? [];
+  return {
+    of,
+    inOrder: (cell) => given.get(cell) ?? [],
+    held: (cell) => {
+      const { evaluation } = session.state.held;
+      if (heldAt !== evaluation) {
+        heldAt = evaluation;
+        before.clear();
+      }
+      let checks = before.get(cell);
+      if (!checks) {
+        checks = watched.has(cell) ? checksOf(cell, evaluation) : [];
+        before.set(cell, checks);
+      }
+      return checks;
+    },
+    counts: (sheet) => {
+      const counts = { past: 0, near: 0 };
+      if (!applies(sheet, values)) return counts;
+      for (const cell of cells.get(sheet)!) {
+        const worst = of(cell)[0]?.standing;
+        if (worst === "past" || worst === "near") counts[worst] += 1;
+      }
+      return counts;
+    },
+    all: () => sheets.filter((sheet) => applies(sheet, values)).flatMap((sheet) => cells.get(sheet)!.flatMap(of)),
+    update: (keys) => {
+      for (const [cell, watching] of watched) {
+        for (const key of keys) {
+          if (!watching.has(key)) continue;
+          const checks = checksOf(cell, values);
+          given.set(cell, checks);
+          now.set(cell, [...checks].sort((a, b) => a.margin - b.margin));
+          break;
+        }
+      }
+    },
+  };
+}
+
+/** The same check among others: of the same part and the same thing. */
+export function sameCheck(check: Check, among: readonly Check[]): Check | undefined {
+  return among.find(({ component, label, side }) => component === check.component && label === check.label && side === check.side);
+}

@@ -1,0 +1,71 @@
+import { isRefusal, type Refusal } from "../../lib/graph";
+import { unitNamed } from "../../lib/quantity";
+import type { Tabulation, TabulationColumn } from "../../worksheets/sheet";
+import { h, setText } from "../dom";
+import { type UnitChoice, unitSymbol, written } from "../state";
+import { type Desk, nodeOf, type Part } from "./desk";
+import { lineLink } from "./link";
+
+/** A value with parts laid out as a table, in the units shown. Places are written anew, never rebuilt. */
+export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Tabulation): Part {
+  const headings = columns.map((column) => ({ column, unit: h("span", { class: "unit" }) }));
+  const body = h("tbody");
+  const remark = h("p", { class: "remark", hidden: true });
+  const table = h(
+    "table",
+    { class: "tabulation" },
+    h("caption", {}, title),
+    h(
+      "thead",
+      {},
+      h("tr", {}, ...headings.map(({ column, unit }) => h("th", { scope: "col", "data-type": typeOf(column) }, column.label, " ", unit))),
+    ),
+    body,
+  );
+  const element = h("div", { class: "wide tabulated", id: `table-${key}`, "data-key": of.key, role: "region", tabindex: 0, "aria-label": title }, table, remark);
+  const places: HTMLTableCellElement[][] = [];
+
+  const row = (): HTMLTableCellElement[] =>
+    columns.map((column, i) =>
+      i === 0 && column.kind === undefined ? h("th", { scope: "row" }) : h("td", { "data-type": typeOf(column) }),
+    );
+  const show = (entries: readonly (readonly (string | number)[])[]): void => {
+    const { units } = desk.session.state;
+    while (places.length > entries.length) places.pop()![0]!.parentElement!.remove();
+    while (places.length < entries.length) {
+      const added = row();
+      places.push(added);
+      body.append(h("tr", {}, ...added));
+    }
+    entries.forEach((values, i) => {
+      values.forEach((value, j) => setText(places[i]![j]!, entryText(units, columns[j]!, value)));
+    });
+    for (const { column, unit } of headings) {
+      setText(unit, column.kind === undefined ? "" : unitNamed(column.kind, unitSymbol(units, { ...column, kind: column.kind })).written);
+    }
+  };
+  const refuse = (refusal: Refusal | undefined): void => {
+    table.hidden = refusal !== undefined;
+    remark.hidden = refusal === undefined;
+    if (refusal) remark.replaceChildren(`${title}: waits for `, lineLink(desk, nodeOf(desk.graph, refusal.root)), ".");
+  };
+  return {
+    element,
+    watches: [of.key],
+    refresh: () => {
+      const value = desk.values.get(of);
+      if (isRefusal(value)) return refuse(value);
+      refuse(undefined);
+      show(rows(value as never));
+    },
+  };
+}
+
+function typeOf(column: TabulationColumn): string {
+  return column.kind === undefined ? "words" : "number";
+}
+
+function entryText(units: UnitChoice, column: TabulationColumn, value: string | number): string {
+  if (typeof value === "string" || column.kind === undefined) return String(value);
+  return written(units, { ...column, kind: column.kind }, value, { steady: true }).number;
+}
