@@ -46,7 +46,7 @@ export interface GivenTurbochargerRatio {
  * @param given engine speed and pressure ratio of the turbochargers [rev/s, –]
  * @throws RangeError by name: the blower would be a restriction, or no balance of flow
  * @source conservation of mass; first law on every element
- * @example chargePathAtTurbochargerRatio(inventedBuild, { engineSpeed: 50, turbochargerPressureRatio: 2 }).airFlow // AAA
+ * @example chargePathAtTurbochargerRatio(inventedBuild, { engineSpeed: 50, turbochargerPressureRatio: 2 }).airFlow // 0.80075
  */
 export function chargePathAtTurbochargerRatio(build: ChargePathBuild, given: GivenTurbochargerRatio): ChargePath {
   const { engineSpeed, turbochargerPressureRatio: turbochargerRatio } = given;
@@ -63,7 +63,7 @@ export function chargePathAtTurbochargerRatio(build: ChargePathBuild, given: Giv
  * @param engineSpeed crankshaft speed [rev/s], above 0
  * @throws RangeError by name: the blower would be a restriction, or no balance of flow
  * @source conservation of mass; first law on every element
- * @example chargePathAtIdle(inventedBuild, 12).airFlow // BBB
+ * @example chargePathAtIdle(inventedBuild, 12).airFlow // 0.08097
  */
 export function chargePathAtIdle(build: ChargePathBuild, engineSpeed: RotationalSpeed): ChargePath {
   return chargePathAtTurbochargerRatio(build, { engineSpeed, turbochargerPressureRatio: 1 as Ratio });

@@ -7,6 +7,7 @@ export * from "./fuelDemand";
 export * from "./geometry";
 export * from "./heatBalance";
 export * from "./peakPressure";
+export * from "./powerCorrection";
 export * from "./pumping";
 export * from "./restriction";
 export * from "./sliderCrank";
