@@ -20,16 +20,15 @@ export function beltRun(layout: BeltLayout): BeltRun {
   const trace = beltTrace(layout);
   requireBelt(layout, trace);
 
-  const pulleys = layout.pulleys.map((pulley, i): RunPulley => {
+  const pulleys = layout.pulleys.map(({ name, x, y, pitchRadius, contact, teeth }, i): RunPulley => {
     const wrap = trace.wraps[i]!;
-    const around = {
-      ...pulley,
-      wrap,
-      start: trace.spans.at(i - 1)!.end,
-      end: trace.spans[i]!.start,
-      sense: trace.senses[i] === trace.senses[0] ? (1 as const) : (-1 as const),
-    };
-    return pulley.teeth === undefined ? around : { ...around, teethInMesh: teethInMesh(pulley.teeth, wrap) };
+    const start = trace.spans.at(i - 1)!.end;
+    const end = trace.spans[i]!.start;
+    const sense = trace.senses[i] === trace.senses[0] ? 1 : -1;
+    // Written out: spreading the pulley made a whole run five times as slow, and a tensioner is slid through a hundred.
+    return teeth === undefined
+      ? { name, x, y, pitchRadius, contact, wrap, start, end, sense }
+      : { name, x, y, pitchRadius, contact, wrap, start, end, sense, teeth, teethInMesh: teethInMesh(teeth, wrap) };
   });
   const straight = trace.spans.reduce((sum, span) => sum + span.length, 0);
   const curved = pulleys.reduce((sum, { pitchRadius, wrap }) => sum + pitchRadius * wrap, 0);
