@@ -81,12 +81,11 @@ export function fuelExpansion(fuel: DieselFuel, temperature: Temperature): numbe
  */
 export function fuelViscosity(fuel: DieselFuel, temperature: Temperature): KinematicViscosity {
   requireWithin("fuelViscosity: temperature", temperature, fuelTemperatureSpan, "K");
-  requirePositive(`fuelViscosity of ${fuel.name}: kinematicViscosityAt40C`, fuel.kinematicViscosityAt40C, "m²/s");
-  const at40 = walther(fuel.kinematicViscosityAt40C);
+  const at40 = walther(fuel, "kinematicViscosityAt40C", fuel.kinematicViscosityAt40C);
   let slope = usualSlope;
   if (fuel.kinematicViscosityAt100C !== undefined) {
-    requirePositive(`fuelViscosity of ${fuel.name}: kinematicViscosityAt100C`, fuel.kinematicViscosityAt100C, "m²/s");
-    slope = (at40 - walther(fuel.kinematicViscosityAt100C)) / Math.log10(373.15 / 313.15);
+    const at100 = walther(fuel, "kinematicViscosityAt100C", fuel.kinematicViscosityAt100C);
+    slope = (at40 - at100) / Math.log10(373.15 / 313.15);
   }
   const twiceLog = at40 - slope * Math.log10(temperature / 313.15);
   return (1e-6 * (10 ** (10 ** twiceLog) - 0.7)) as KinematicViscosity;
@@ -112,7 +111,7 @@ export function fuelBulkModulus(fuel: DieselFuel, { temperature, pressure }: Fue
 
 /**
  * Specific heat of a liquid fuel [J/(kg·K)]: (1685 + 3.39 t)/√d, t in °C, d the density at 15 °C over 999 kg/m³.
- * Within about 4 % for petroleum; esters read a few per cent higher than measured ones.
+ * Within about 4 % for petroleum (from memory); for paraffins and esters it is an estimate.
  *
  * @param fuel the fuel [–]
  * @param temperature temperature [K], 253.15 to 423.15
@@ -148,7 +147,8 @@ function modulusAtAtmosphere(fuel: DieselFuel, temperature: number): number {
 }
 
 /** lg lg(ν + 0.7), ν in mm²/s. */
-function walther(viscosity: number): number {
+function walther(fuel: DieselFuel, field: keyof DieselFuel, viscosity: number): number {
+  if (!(viscosity > 0)) requirePositive(`fuelViscosity of ${fuel.name}: ${field}`, viscosity, "m²/s");
   return Math.log10(Math.log10(1e6 * viscosity + 0.7));
 }
 

@@ -115,9 +115,9 @@ export function relativeHumidity({ temperature, ...mix }: MoistAirState): Ratio 
 }
 
 /**
- * Temperature at which air, made to evaporate water at its own pressure until saturated, comes to rest [K]:
- * (h_fg0 − 2.326e3 t) (W_sat − W) = (1006 + 1860 W)(T − t*) in the handbook's form, t* the wet bulb.
- * The wet bulb of a sling psychrometer, to a few tenths of a kelvin. Below 0 °C the water on the bulb is taken as liquid and refused.
+ * Temperature to which air cools by evaporating water at its own pressure until it is saturated [K], the wet bulb t* of
+ * W = ((2501 − 2.326 t*) W_sat(t*) − 1.006 (t − t*))/(2501 + 1.86 t − 4.186 t*), temperatures in °C.
+ * A sling psychrometer reads it within a few tenths of a kelvin. Ice on the bulb, below 0 °C, is left out and refused.
  *
  * @param state temperature [K], pressure [Pa] and humidity ratio [kg/kg]
  * @throws RangeError if the air holds more than it can, or if its wet bulb lies below 0 °C
@@ -133,16 +133,20 @@ export function wetBulbTemperature({ temperature, pressure, humidityRatio }: Moi
     const held = saturationHumidityRatio({ temperature: wet as Temperature, pressure });
     return ((2501 - 2.326 * t) * held - 1.006 * (dry - t)) / (2501 + 1.86 * dry - 4.186 * t) - humidityRatio;
   };
-  const boiling = saturationTemperature(pressure) - 0.01;
-  if (surplus(Math.min(temperature, boiling)) < 0) {
+  const warmest = Math.min(temperature, saturationTemperature(pressure) - 0.01);
+  const left = surplus(warmest);
+  if (left < -saturatedSlack * humidityRatio) {
     throw new RangeError(
       `wetBulbTemperature: humidityRatio is ${Number(humidityRatio.toPrecision(6))} kg/kg; air of ${Number(temperature.toPrecision(6))} K and ${Number(pressure.toPrecision(6))} Pa cannot hold so much`,
     );
   }
-  const bracket = [273.15, Math.min(temperature, boiling)] as const;
-  return brentRoot(surplus, bracket, { name: "wetBulbTemperature: temperature of the wet bulb [K]", tolerance: 1e-9 })
-    .root as Temperature;
+  if (left <= 0) return temperature;
+  const name = "wetBulbTemperature: temperature of the wet bulb [K]";
+  return brentRoot(surplus, [273.15, warmest], { name, tolerance: 1e-9 }).root as Temperature;
 }
+
+/** Air that holds more than it can by this share is taken as saturated: rounding, not water. */
+const saturatedSlack = 1e-9;
 
 function ratioAt(name: string, pressure: number, vapour: number, temperature: number): Ratio {
   if (vapour < pressure) return ((vapourToAirMolarMass * vapour) / (pressure - vapour)) as Ratio;

@@ -22,7 +22,8 @@ const temperatureSpan: Span = [273.15 - 2, 273.15 + 60];
 /**
  * Sea water at 1 bar [–], −2 to 60 °C: each property is that of pure water, raised or lowered by the salt.
  * The same salinity is taken for the absolute one (g per kg, TEOS-10); the practical scale reads 0.47 % less and is converted.
- * Density is stated by its source to 40 °C, the other three from 0 to 180 °C; the few kelvins beyond are a smooth continuation.
+ * Density is stated by its source from −2 to 40 °C and continued to 60 °C, where Sharqawy et al. (2010) give 0.05 % more; the
+ * other three are stated from 0 to 180 °C and continued to −2 °C.
  *
  * @param salinity salt [kg per kg of sea water], 0 to 0.042
  * @throws RangeError outside salinitySpan; every property refuses a temperature outside the liquid's span
