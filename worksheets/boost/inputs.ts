@@ -125,6 +125,16 @@ export const coolerRatedFlow = setting("coolerRatedFlow", {
   step: 1,
 });
 
+export const coolerRatedDensity = setting("coolerRatedDensity", {
+  label: "Charge density at which the coolers are rated",
+  symbol: "\\rho_{r}",
+  kind: "density",
+  unit: "kg/m³",
+  value: 3.2,
+  span: [0.8, 8],
+  step: 0.1,
+});
+
 export const sinkRise = setting("sinkRise", {
   label: "Cooling stream warmer than outside when it reaches the coolers",
   symbol: "\\Delta T_s",
@@ -155,6 +165,18 @@ export const blowerBuiltInRatio = setting("blowerBuiltInRatio", {
   span: [1, 2],
   step: 0.05,
   note: "1 for straight lobes, which compress nothing inside; above 1 for screws.",
+});
+
+export const blowerClearance = setting("blowerClearance", {
+  label: "Blower clearances, as one leaking nozzle",
+  symbol: "A_l",
+  kind: "area",
+  hint: "small",
+  unit: "mm²",
+  value: 115,
+  span: [0, 600],
+  step: 5,
+  note: "Fit it to a measured volumetric efficiency: about 0.80 to 0.93 for lobes at mid speed, from memory.",
 });
 
 export const blowerMechanicalEfficiency = setting("blowerMechanicalEfficiency", {
@@ -200,13 +222,33 @@ export const manifoldPressureLimit = setting("manifoldPressureLimit", {
 });
 
 export const exhaustOutletLoss = setting("exhaustOutletLoss", {
-  label: "Exhaust pressure after the turbines",
+  label: "Exhaust pipe loss after the turbines, when rated",
   symbol: "\\Delta p_e",
-  kind: "gaugePressure",
+  kind: "pressureDifference",
   unit: "kPa",
   value: 7,
   span: [0, 40],
   step: 0.5,
+});
+
+export const exhaustRatedFlow = setting("exhaustRatedFlow", {
+  label: "Exhaust flow at which that loss was measured",
+  symbol: "\\dot m_{e,r}",
+  kind: "massFlow",
+  unit: "kg/min",
+  value: 70,
+  span: [5, 250],
+  step: 1,
+});
+
+export const exhaustRatedTemperature = setting("exhaustRatedTemperature", {
+  label: "Exhaust temperature at which it was measured",
+  symbol: "T_{e,r}",
+  kind: "temperature",
+  unit: "°C",
+  value: 480,
+  span: [20, 800],
+  step: 5,
 });
 
 export const wallHeatShare = setting("wallHeatShare", {
@@ -243,4 +285,47 @@ export const scavengeGainCounts = choice("scavengeGainCounts", {
   label: "Manifold pressure above exhaust pressure",
   options: { yes: "counts as pumping gain", no: "is not counted" },
   value: "yes",
+});
+
+export const effectiveCompressionRatio = setting("effectiveCompressionRatio", {
+  label: "Compression ratio from intake closing",
+  symbol: "\\varepsilon",
+  kind: "ratio",
+  unit: "",
+  value: 12.8,
+  span: [9, 20],
+  step: 0.1,
+  note: "Volume at intake closing over clearance volume; below the geometric ratio.",
+});
+
+export const compressionExponent = setting("compressionExponent", {
+  label: "Polytropic exponent of compression",
+  symbol: "n",
+  kind: "ratio",
+  unit: "",
+  value: 1.35,
+  span: [1.2, 1.4],
+  step: 0.01,
+});
+
+export const firingRise = setting("firingRise", {
+  label: "Peak pressure over compression pressure",
+  symbol: "\\alpha",
+  kind: "ratio",
+  unit: "",
+  value: 1.35,
+  span: [1, 2.5],
+  step: 0.05,
+  note: "An estimate, to be replaced by a measured pressure trace.",
+});
+
+export const peakPressureLimit = setting("peakPressureLimit", {
+  label: "Cylinder pressure allowed",
+  symbol: "p_{max,lim}",
+  kind: "pressure",
+  hint: "boost",
+  unit: "bar",
+  value: 230,
+  span: [80, 350],
+  step: 5,
 });

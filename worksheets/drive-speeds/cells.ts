@@ -17,7 +17,7 @@ import type { Angle, Count, Force, Length, Power, RotationalSpeed, Torque } from
 import { blowerHighestSpeed } from "../boost/inputs";
 import { blowerShaftPower } from "../boost/cells";
 import { idleSpeed, maximumSpeed, ratedSpeed } from "../brief/cells";
-import { fuelPumpPower } from "../fuel-delivery/cells";
+import { fuelPumpPower } from "../air-demand/cells";
 import { alternatorPower, hydraulicPower } from "./accessories";
 import {
   accessoryBeltSpeedLimit,

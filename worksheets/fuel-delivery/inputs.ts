@@ -91,38 +91,6 @@ export const injectionWindow = setting("injectionWindow", {
   note: "Longer than about 35 to 40 degrees costs exhaust heat and smoke: common practice, no source.",
 });
 
-export const compressionRatio = setting("compressionRatio", {
-  label: "Compression ratio",
-  symbol: "\\varepsilon",
-  kind: "ratio",
-  unit: "",
-  value: 14.2,
-  span: [11, 22],
-  step: 0.1,
-});
-
-export const firingRise = setting("firingRise", {
-  label: "Peak pressure over compression pressure",
-  symbol: "\\alpha",
-  kind: "ratio",
-  unit: "",
-  value: 1.4,
-  span: [1, 2.5],
-  step: 0.05,
-  note: "An estimate, to be replaced by a measured pressure trace.",
-});
-
-export const peakPressureLimit = setting("peakPressureLimit", {
-  label: "Cylinder pressure allowed",
-  symbol: "p_{max,lim}",
-  kind: "pressure",
-  hint: "boost",
-  unit: "bar",
-  value: 230,
-  span: [80, 350],
-  step: 5,
-});
-
 export const pumpPlungers = setting("pumpPlungers", {
   label: "Plungers of the high-pressure pump",
   symbol: "z_p",

@@ -1,0 +1,200 @@
+import { type DemandBuild, demandPoint } from "../../lib/charge";
+import { chenFlynnCoefficients } from "../../lib/engine";
+import { dryAir, moistAir } from "../../lib/fluid";
+import { cell, structure } from "../../lib/graph";
+import type { Fraction, PressureDifference, Ratio, Temperature } from "../../lib/quantity";
+import {
+  excessAirRatio,
+  frictionShare,
+  indicatedEfficiency,
+  valveLoss,
+  volumetricEfficiency,
+} from "../air-demand/inputs";
+import { intakeRestriction } from "../air-demand/intake";
+import {
+  ambientHumidityRatio,
+  ambientPressure,
+  ambientTemperature,
+  displacement,
+  heatCarrier,
+  ratedPower,
+  ratedSpeed,
+  stroke,
+} from "../brief/cells";
+import { accessoryPower } from "../drive-speeds/accessories";
+import { blowerDriveRatio } from "../drive-speeds/ratios";
+import { fuelChoice, fuels } from "../fuel-delivery/inputs";
+import { fuelPumpWork } from "../fuel-delivery/pumpWork";
+import { seaTemperature } from "../marine-cooling/inputs";
+import { seaCapacityRate } from "../marine-cooling/rawWater";
+import {
+  aftercoolerEffectiveness,
+  aftercoolerLoss,
+  blowerBuiltInRatio,
+  blowerClearance,
+  blowerDisplacement,
+  blowerMechanicalEfficiency,
+  compressionExponent,
+  compressorEfficiency,
+  coolerRatedDensity,
+  coolerRatedFlow,
+  effectiveCompressionRatio,
+  exhaustOutletLoss,
+  exhaustRatedFlow,
+  exhaustRatedTemperature,
+  firingRise,
+  intercoolerEffectiveness,
+  intercoolerLoss,
+  scavengeGainCounts,
+  sinkRise,
+  turbineEfficiency,
+  turbochargerCount,
+  turbochargerMechanicalEfficiency,
+  wallHeatShare,
+} from "./inputs";
+
+export const chargeSinkTemperature = cell("chargeSinkTemperature", {
+  label: "Cooling stream arriving at the charge coolers",
+  kind: "temperature",
+  symbol: "T_s",
+  from: { heatCarrier, ambientTemperature, seaTemperature, sinkRise },
+  compute: ({ heatCarrier, ambientTemperature, seaTemperature, sinkRise }) =>
+    ((heatCarrier === "air" ? ambientTemperature : seaTemperature) + sinkRise) as Temperature,
+  formula: "T_s = T_{0\\,\\mathrm{or}\\,sea} + \\Delta T_s",
+  source: "definition",
+});
+
+/** The build as the demand loop wants it, but for speed and power. */
+export const demandBuild = structure("demandBuild", {
+  label: "Everything between the open air and the exhaust pipe",
+  from: {
+    ambientPressure,
+    ambientTemperature,
+    ambientHumidityRatio,
+    intakeRestriction,
+    turbochargerCount,
+    compressorEfficiency,
+    turbineEfficiency,
+    turbochargerMechanicalEfficiency,
+    chargeSinkTemperature,
+    heatCarrier,
+    seaCapacityRate,
+    coolerRatedFlow,
+    coolerRatedDensity,
+    intercoolerEffectiveness,
+    intercoolerLoss,
+    aftercoolerEffectiveness,
+    aftercoolerLoss,
+    blowerDisplacement,
+    blowerDriveRatio,
+    blowerBuiltInRatio,
+    blowerClearance,
+    blowerMechanicalEfficiency,
+    displacement,
+    stroke,
+    volumetricEfficiency,
+    indicatedEfficiency,
+    wallHeatShare,
+    effectiveCompressionRatio,
+    compressionExponent,
+    firingRise,
+    frictionShare,
+    valveLoss,
+    fuelChoice,
+    excessAirRatio,
+    accessoryPower,
+    fuelPumpWork,
+    exhaustOutletLoss,
+    exhaustRatedFlow,
+    exhaustRatedTemperature,
+    scavengeGainCounts,
+  },
+  compute: (at): DemandBuild => {
+    const cooler = (effectiveness: Fraction, pressureLoss: PressureDifference) => ({
+      effectiveness,
+      sinkTemperature: at.chargeSinkTemperature,
+      restriction: { massFlow: at.coolerRatedFlow, density: at.coolerRatedDensity, pressureLoss },
+    });
+    return {
+      surroundings: {
+        pressure: at.ambientPressure,
+        temperature: at.ambientTemperature,
+        humidityRatio: at.ambientHumidityRatio,
+      },
+      filter: at.intakeRestriction,
+      turbochargers: {
+        count: at.turbochargerCount,
+        compressorEfficiency: at.compressorEfficiency,
+        turbineEfficiency: at.turbineEfficiency,
+        mechanicalEfficiency: at.turbochargerMechanicalEfficiency,
+      },
+      coolerBeforeBlower: cooler(at.intercoolerEffectiveness, at.intercoolerLoss),
+      blower: {
+        displacementPerTurn: at.blowerDisplacement,
+        driveRatio: at.blowerDriveRatio,
+        builtInVolumeRatio: at.blowerBuiltInRatio,
+        filling: { kind: "clearance", area: at.blowerClearance },
+        mechanicalEfficiency: at.blowerMechanicalEfficiency,
+      },
+      coolerAfterBlower: cooler(at.aftercoolerEffectiveness, at.aftercoolerLoss),
+      sinkWarmingPerWatt: at.heatCarrier === "seaWater" ? 1 / at.seaCapacityRate : 0,
+      engine: {
+        displacement: at.displacement,
+        stroke: at.stroke,
+        volumetricEfficiency: at.volumetricEfficiency,
+        grossIndicatedEfficiency: at.indicatedEfficiency,
+        heatToWallsShare: at.wallHeatShare,
+        effectiveCompressionRatio: at.effectiveCompressionRatio,
+        compressionExponent: at.compressionExponent,
+        firingRiseRatio: at.firingRise,
+        friction: scaledFriction(at.frictionShare),
+        valveLoss: at.valveLoss,
+      },
+      fuel: fuels[at.fuelChoice],
+      excessAirRatio: at.excessAirRatio,
+      accessoryPower: at.accessoryPower,
+      fuelPumpWork: at.fuelPumpWork,
+      exhaustPipe: {
+        massFlow: at.exhaustRatedFlow,
+        density: dryAir.density(at.exhaustRatedTemperature, at.ambientPressure),
+        pressureLoss: at.exhaustOutletLoss,
+      },
+      pumpingGainCounts: at.scavengeGainCounts === "yes",
+    };
+  },
+  formula: "\\text{inputs gathered}",
+  source: "definition",
+});
+
+export const demand = structure("demand", {
+  label: "Fuel, air and charge, solved as one loop",
+  from: { demandBuild, ratedSpeed, ratedPower },
+  compute: ({ demandBuild, ratedSpeed, ratedPower }) =>
+    demandPoint(demandBuild, { engineSpeed: ratedSpeed, brakePower: ratedPower }),
+  formula: "\\eta_i\\,\\dot m_f\\,H_u = P_b + P_f + P_x + P_{bl} + P_{pump} + P_{fp}",
+  source: "conservation of mass and first law on every element; turbine and compressor balance after Watson and Janota (1982, from memory)",
+  assumptions: [
+    "Steady mean values; the pulses of single cylinders are left out.",
+    "Compressors and turbines are given by their efficiencies: whether chosen wheels reach them is another question.",
+  ],
+});
+
+/** The gas in the charge path. */
+export const charge = structure("charge", {
+  label: "Charge air",
+  from: { ambientHumidityRatio },
+  compute: ({ ambientHumidityRatio }) => moistAir(ambientHumidityRatio),
+  formula: "\\text{dry air and } w_0 \\text{ of vapour}",
+  source: "McBride, Zehe and Gordon, NASA/TP-2002-211556 (2002)",
+});
+
+/** The published friction line, scaled as a whole. */
+export function scaledFriction(share: Fraction) {
+  const { constant, perPeakPressure, perPistonSpeed, perPistonSpeedSquared } = chenFlynnCoefficients;
+  return {
+    constant: (share * constant) as PressureDifference,
+    perPeakPressure: (share * perPeakPressure) as Ratio,
+    perPistonSpeed: share * perPistonSpeed,
+    perPistonSpeedSquared: share * perPistonSpeedSquared,
+  };
+}

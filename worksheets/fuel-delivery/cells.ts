@@ -1,0 +1,426 @@
+import {
+  fuelBulkModulus,
+  fuelExpansion,
+  fuelSpecificHeat,
+  fuelViscosity,
+} from "../../lib/fluid";
+import {
+  crankAngleOf,
+  cylinderPressureDuringInjection,
+  fuelLineFlow,
+  fuelMassPerStroke,
+  fuelVolumePerStroke,
+  injectionDuration as injectionDurationOf,
+  jetVelocity as jetVelocityOf,
+  mixedTemperature,
+  nozzleArea as nozzleAreaOf,
+  nozzleAreaForWindow,
+  nozzleFlow as nozzleFlowOf,
+  pumpDelivery,
+  pumpDisplacement as pumpDisplacementOf,
+  pumpDriveRatio,
+  pumpMassFlow,
+  returnHeat,
+  supplyFlow as supplyFlowOf,
+  throttlingRise,
+} from "../../lib/fuel";
+import { cell } from "../../lib/graph";
+import type {
+  GaugePressure,
+  Length,
+  MassFlow,
+  Pressure,
+  PressureDifference,
+  Ratio,
+  RotationalSpeed,
+  Temperature,
+  Time,
+  VolumeFlow,
+} from "../../lib/quantity";
+import { fuelFlow } from "../air-demand/cells";
+import { manifoldPressure } from "../boost/cells";
+import { compressionExponent, effectiveCompressionRatio, firingRise } from "../boost/inputs";
+import { cylinders, ratedSpeed } from "../brief/cells";
+import { fuelPumpDriveRatio } from "../drive-speeds/ratios";
+import {
+  coolingFlow,
+  deadVolumeShare,
+  filterLoss,
+  fuelChoice,
+  fuels,
+  fuelTemperature,
+  holeDiameter,
+  injectionWindow,
+  injectorReturn,
+  inletPressureNeeded,
+  needleRamps,
+  nozzleDischarge,
+  nozzleHoles,
+  plungerDiameter,
+  plungerStroke,
+  pumpLeakage,
+  pumpLobes,
+  pumpPlungers,
+  railPressure,
+  supplyBore,
+  supplyCapacity,
+  supplyFittings,
+  supplyLength,
+  supplyPressure,
+} from "./inputs";
+import { fuelDensityAtPump } from "./pumpWork";
+
+/** Half of the needle's lost time opens it, half closes it. */
+const half = (time: Time) => (time / 2) as Time;
+
+export const fuelPerStroke = cell("fuelPerStroke", {
+  label: "Fuel for one working stroke, by mass",
+  kind: "mass",
+  hint: "fuel",
+  symbol: "m_f",
+  from: { fuelFlow, engineSpeed: ratedSpeed, cylinders },
+  compute: fuelMassPerStroke,
+  formula: "m_f = \\frac{2\\,\\dot m_f}{N\\,z_c}",
+  source: "definition; one working stroke in two turns",
+});
+
+export const injectedVolume = cell("injectedVolume", {
+  label: "Fuel for one working stroke, by volume",
+  kind: "volumePerStroke",
+  symbol: "V_f",
+  from: { fuelPerStroke, fuelDensityAtPump },
+  compute: ({ fuelPerStroke, fuelDensityAtPump }) => fuelVolumePerStroke(fuelPerStroke, fuelDensityAtPump),
+  formula: "V_f = \\frac{m_f}{\\rho_f}",
+  source: "definition",
+  assumptions: ["Counted at the pump's inlet, as a flow bench counts it; at rail pressure it is several per cent less."],
+});
+
+export const cylinderPressure = cell("cylinderPressure", {
+  label: "Mean cylinder pressure during injection",
+  kind: "pressure",
+  hint: "boost",
+  symbol: "p_z",
+  from: { manifoldPressure, effectiveCompressionRatio, compressionExponent, firingRiseRatio: firingRise },
+  compute: (stroke) => cylinderPressureDuringInjection(stroke).mean,
+  formula: "p_z = p_5\\,\\varepsilon^{\\,n}\\,\\frac{1 + \\alpha}{2}",
+  source: "common practice, no source: an estimate between compression and peak pressure",
+});
+
+export const nozzleArea = cell("nozzleArea", {
+  label: "Area of one nozzle's holes",
+  kind: "area",
+  hint: "small",
+  symbol: "A_h",
+  from: { nozzleHoles, holeDiameter },
+  compute: ({ nozzleHoles, holeDiameter }) => nozzleAreaOf(nozzleHoles, holeDiameter),
+  formula: "A_h = z_h\\,\\frac{\\pi}{4}\\,d_h^2",
+  source: "geometry",
+});
+
+export const jetVelocity = cell("jetVelocity", {
+  label: "Velocity of the jets",
+  kind: "velocity",
+  symbol: "v_j",
+  from: { railPressure, cylinderPressure, density: fuelDensityAtPump },
+  compute: jetVelocityOf,
+  formula: "v_j = \\sqrt{\\frac{2\\,(p_r - p_z)}{\\rho_f}}",
+  source: "Bernoulli",
+});
+
+export const nozzleFlow = cell("nozzleFlow", {
+  label: "Flow of one nozzle, needle open",
+  kind: "volumeFlow",
+  hint: "small",
+  symbol: "q_n",
+  from: { area: nozzleArea, nozzleDischarge, railPressure, cylinderPressure, density: fuelDensityAtPump },
+  compute: ({ nozzleDischarge, ...nozzle }) =>
+    nozzleFlowOf({ ...nozzle, dischargeCoefficient: nozzleDischarge as number as Ratio }),
+  formula: "q_n = C_d\\,A_h\\,v_j",
+  source: "J. B. Heywood, Internal Combustion Engine Fundamentals (1988), chapter 10 (from memory)",
+});
+
+export const injectionTime = cell("injectionTime", {
+  label: "Injection lasts",
+  kind: "time",
+  hint: "small",
+  symbol: "t_i",
+  from: { injectedVolume, nozzleFlow, needleRamps },
+  compute: ({ injectedVolume, nozzleFlow, needleRamps }) =>
+    injectionDurationOf({
+      volumePerStroke: injectedVolume,
+      nozzleFlow,
+      openingTime: half(needleRamps),
+      closingTime: half(needleRamps),
+    }),
+  formula: "t_i = \\frac{V_f}{q_n} + \\frac{t_n}{2}",
+  source: "trapezium of flow over time",
+});
+
+export const injectionAngle = cell("injectionAngle", {
+  label: "Injection lasts, in crank angle",
+  kind: "crankAngle",
+  symbol: "\\theta_i",
+  from: { injectionTime, ratedSpeed },
+  compute: ({ injectionTime, ratedSpeed }) => crankAngleOf(injectionTime, ratedSpeed),
+  formula: "\\theta_i = 360^\\circ\\,N\\,t_i",
+  source: "definition",
+  limits: [{ component: "injectors", side: "most", bound: injectionWindow }],
+});
+
+export const holeDiameterNeeded = cell("holeDiameterNeeded", {
+  label: "Hole diameter that just fits the window",
+  kind: "length",
+  hint: "small",
+  symbol: "d_{h,0}",
+  from: {
+    injectedVolume,
+    injectionWindow,
+    ratedSpeed,
+    nozzleDischarge,
+    railPressure,
+    cylinderPressure,
+    fuelDensityAtPump,
+    needleRamps,
+    nozzleHoles,
+  },
+  compute: (at) => {
+    const area = nozzleAreaForWindow({
+      volumePerStroke: at.injectedVolume,
+      window: at.injectionWindow,
+      engineSpeed: at.ratedSpeed,
+      dischargeCoefficient: at.nozzleDischarge as number as Ratio,
+      railPressure: at.railPressure,
+      cylinderPressure: at.cylinderPressure,
+      density: at.fuelDensityAtPump,
+      openingTime: half(at.needleRamps),
+      closingTime: half(at.needleRamps),
+    });
+    return Math.sqrt((4 * area) / (Math.PI * at.nozzleHoles)) as Length;
+  },
+  formula: "\\theta_i(d_{h,0}) = \\theta_{lim}",
+  source: "inverse of the injection's duration",
+});
+
+export const pumpDisplacement = cell("pumpDisplacement", {
+  label: "Displacement of the high-pressure pump",
+  kind: "volumePerTurn",
+  hint: "small",
+  symbol: "V_p",
+  from: { plungers: pumpPlungers, bore: plungerDiameter, stroke: plungerStroke, lobes: pumpLobes },
+  compute: pumpDisplacementOf,
+  formula: "V_p = z_p\\,z_l\\,\\frac{\\pi}{4}\\,d_p^2\\,s_p",
+  source: "geometry",
+});
+
+export const pumpFilling = cell("pumpFilling", {
+  label: "Volumetric efficiency of the high-pressure pump, by mass",
+  kind: "fraction",
+  symbol: "\\eta_{vp}",
+  from: { railPressure, fuelTemperature, fuelChoice, deadVolumeShare, pumpLeakage },
+  compute: ({ railPressure, fuelTemperature, fuelChoice, deadVolumeShare, pumpLeakage }) =>
+    pumpDelivery({
+      deadVolumeShare,
+      pressureRise: railPressure as number as PressureDifference,
+      // The mean over the rise is that at half the pressure.
+      bulkModulus: fuelBulkModulus(fuels[fuelChoice], {
+        temperature: fuelTemperature,
+        pressure: (railPressure / 2) as Pressure,
+      }),
+      leakageShare: pumpLeakage,
+    }).byMass,
+  formula: "\\eta_{vp} = 1 - \\frac{V_d}{V_p}\\left(e^{p_r/K} - 1\\right) - \\lambda_p\\,e^{p_r/K}",
+  source: "mass balance of the pumping chamber with constant mean bulk modulus",
+});
+
+export const pumpSpeed = cell("fuelPumpSpeed", {
+  label: "Speed of the high-pressure pump",
+  kind: "rotationalSpeed",
+  symbol: "n_f",
+  from: { ratedSpeed, fuelPumpDriveRatio },
+  compute: ({ ratedSpeed, fuelPumpDriveRatio }) => (ratedSpeed * fuelPumpDriveRatio) as RotationalSpeed,
+  formula: "n_f = N\\,i_f",
+  source: "definition",
+});
+
+export const pumpCapacity = cell("pumpCapacity", {
+  label: "Fuel that the high-pressure pump can deliver",
+  kind: "massFlow",
+  hint: "fuel",
+  symbol: "\\dot m_p",
+  from: { displacement: pumpDisplacement, byMass: pumpFilling, inletDensity: fuelDensityAtPump, pumpSpeed },
+  compute: pumpMassFlow,
+  formula: "\\dot m_p = V_p\\,n_f\\,\\rho_f\\,\\eta_{vp}",
+  source: "definition",
+});
+
+export const pumpDemand = cell("pumpDemand", {
+  label: "Fuel that the rail asks for",
+  kind: "massFlow",
+  hint: "fuel",
+  symbol: "\\dot m_r",
+  from: { fuelFlow, injectorReturn },
+  compute: ({ fuelFlow, injectorReturn }) => (fuelFlow * (1 + injectorReturn)) as MassFlow,
+  formula: "\\dot m_r = \\dot m_f\\,(1 + \\lambda_i)",
+  source: "mass balance of the rail",
+  limits: [{ component: "high-pressure pump", side: "most", bound: pumpCapacity }],
+});
+
+export const pumpRatioNeeded = cell("pumpRatioNeeded", {
+  label: "Drive ratio at which the pump just keeps up",
+  kind: "ratio",
+  symbol: "i_{f,0}",
+  from: {
+    demand: pumpDemand,
+    engineSpeed: ratedSpeed,
+    displacement: pumpDisplacement,
+    byMass: pumpFilling,
+    inletDensity: fuelDensityAtPump,
+  },
+  compute: pumpDriveRatio,
+  formula: "i_{f,0} = \\frac{\\dot m_r}{V_p\\,\\rho_f\\,\\eta_{vp}\\,N}",
+  source: "mass balance",
+});
+
+export const supplyMassFlow = cell("supplyMassFlow", {
+  label: "Supply flow, by mass",
+  kind: "massFlow",
+  hint: "fuel",
+  symbol: "\\dot m_s",
+  from: { fuelFlow, injectorReturn, coolingFlow },
+  compute: ({ fuelFlow, injectorReturn, coolingFlow }) =>
+    supplyFlowOf({
+      injected: fuelFlow,
+      injectorReturn: (fuelFlow * injectorReturn) as MassFlow,
+      pumpReturn: (fuelFlow * coolingFlow) as MassFlow,
+    }).supply,
+  formula: "\\dot m_s = \\dot m_f\\,(1 + \\lambda_i + k_s)",
+  source: "mass balance",
+});
+
+export const supplyVolumeFlow = cell("supplyVolumeFlow", {
+  label: "Supply flow",
+  kind: "volumeFlow",
+  hint: "fuel",
+  symbol: "q_s",
+  from: { supplyMassFlow, fuelDensityAtPump },
+  compute: ({ supplyMassFlow, fuelDensityAtPump }) => (supplyMassFlow / fuelDensityAtPump) as VolumeFlow,
+  formula: "q_s = \\frac{\\dot m_s}{\\rho_f}",
+  source: "definition",
+  limits: [{ component: "lift pump", side: "most", bound: supplyCapacity }],
+});
+
+const supplyLine = {
+  from: {
+    supplyMassFlow,
+    fuelDensityAtPump,
+    fuelChoice,
+    fuelTemperature,
+    supplyBore,
+    supplyLength,
+    supplyFittings,
+  },
+} as const;
+
+export const supplyVelocity = cell("supplyVelocity", {
+  label: "Velocity in the supply line",
+  kind: "velocity",
+  symbol: "v_s",
+  from: supplyLine.from,
+  compute: (at) => lineFlow(at).velocity,
+  formula: "v_s = \\frac{4\\,q_s}{\\pi\\,d_s^2}",
+  source: "definition",
+  validity: [{ of: "result", span: [0, 2.5], note: "Above about 2.5 m/s supply lines are held to be too tight: common practice, no source." }],
+});
+
+export const supplyReynolds = cell("supplyReynolds", {
+  label: "Reynolds number in the supply line",
+  kind: "ratio",
+  symbol: "Re",
+  from: supplyLine.from,
+  compute: (at) => lineFlow(at).reynoldsNumber,
+  formula: "Re = \\frac{v_s\\,d_s}{\\nu}",
+  source: "definition",
+});
+
+export const supplyLoss = cell("supplyLoss", {
+  label: "Pressure lost in the supply line",
+  kind: "pressureDifference",
+  hint: "boost",
+  symbol: "\\Delta p_s",
+  from: supplyLine.from,
+  compute: (at) => lineFlow(at).loss,
+  formula: "\\Delta p_s = \\left(f\\,\\frac{l_s}{d_s} + \\zeta\\right)\\frac{\\rho_f v_s^2}{2}",
+  source: "Darcy and Weisbach; friction factor after Colebrook (1939)",
+});
+
+export const inletPressure = cell("inletPressure", {
+  label: "Pressure at the high-pressure pump's inlet",
+  kind: "gaugePressure",
+  hint: "boost",
+  symbol: "p_{i}",
+  from: { supplyPressure, supplyLoss, filterLoss },
+  compute: ({ supplyPressure, supplyLoss, filterLoss }) =>
+    (supplyPressure - supplyLoss - filterLoss) as GaugePressure,
+  formula: "p_i = p_l - \\Delta p_s - \\Delta p_f",
+  source: "sum of losses; lift pump and inlet at one height",
+  limits: [{ component: "high-pressure pump inlet", side: "least", bound: inletPressureNeeded }],
+});
+
+export const returnTemperature = cell("returnTemperature", {
+  label: "Fuel leaving pump and injectors",
+  kind: "temperature",
+  symbol: "T_r",
+  from: { railPressure, fuelTemperature, fuelChoice, fuelDensityAtPump, fuelFlow, injectorReturn, coolingFlow },
+  compute: (at) => {
+    const fuel = fuels[at.fuelChoice];
+    const rise = throttlingRise({
+      pressureDrop: at.railPressure as number as PressureDifference,
+      temperature: at.fuelTemperature,
+      density: at.fuelDensityAtPump,
+      specificHeat: fuelSpecificHeat(fuel, at.fuelTemperature),
+      expansion: fuelExpansion(fuel, at.fuelTemperature),
+    });
+    return mixedTemperature([
+      { massFlow: (at.fuelFlow * at.injectorReturn) as MassFlow, temperature: (at.fuelTemperature + rise) as Temperature },
+      { massFlow: (at.fuelFlow * at.coolingFlow) as MassFlow, temperature: at.fuelTemperature },
+    ]);
+  },
+  formula: "T_r = T_f + \\frac{\\lambda_i}{\\lambda_i + k_s}\\,\\frac{p_r\\,(1 - \\alpha T_f)}{\\rho_f\\,c_f}",
+  source: "first law for steady flow; Joule–Thomson coefficient of a liquid",
+  assumptions: ["Only what the injectors return has fallen from rail pressure; the pump's own return has not been raised to it."],
+});
+
+export const fuelReturnHeat = cell("fuelReturnHeat", {
+  label: "Heat that the returning fuel carries",
+  kind: "power",
+  hint: "heat",
+  symbol: "Q_f",
+  from: { fuelFlow, injectorReturn, coolingFlow, returnTemperature, fuelTemperature, fuelChoice },
+  compute: (at) =>
+    returnHeat({
+      massFlow: (at.fuelFlow * (at.injectorReturn + at.coolingFlow)) as MassFlow,
+      specificHeat: fuelSpecificHeat(fuels[at.fuelChoice], at.fuelTemperature),
+      temperatureRise: (at.returnTemperature - at.fuelTemperature) as Parameters<typeof returnHeat>[0]["temperatureRise"],
+    }),
+  formula: "Q_f = \\dot m_f\\,(\\lambda_i + k_s)\\,c_f\\,(T_r - T_f)",
+  source: "first law",
+});
+
+function lineFlow(at: {
+  supplyMassFlow: MassFlow;
+  fuelDensityAtPump: Parameters<typeof fuelLineFlow>[0]["density"];
+  fuelChoice: keyof typeof fuels;
+  fuelTemperature: Temperature;
+  supplyBore: Length;
+  supplyLength: Length;
+  supplyFittings: Ratio;
+}) {
+  return fuelLineFlow({
+    massFlow: at.supplyMassFlow,
+    density: at.fuelDensityAtPump,
+    kinematicViscosity: fuelViscosity(fuels[at.fuelChoice], at.fuelTemperature),
+    diameter: at.supplyBore,
+    length: at.supplyLength,
+    lossCoefficient: at.supplyFittings,
+  });
+}

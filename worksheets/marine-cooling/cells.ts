@@ -1,0 +1,400 @@
+import {
+  type CircuitStation,
+  exhaustMixSaturated,
+  exhaustMixWithoutEvaporation,
+  exhaustVapourFraction,
+  gearOilHeat,
+  heatCapacityRate,
+  massFlowForHeat,
+  pipeVelocity,
+  ratedCircuit,
+  seriesCircuit,
+} from "../../lib/cooling";
+import { burntGas, fuelSpecificHeat, glycolCoolant, seaWater } from "../../lib/fluid";
+import { cell, structure } from "../../lib/graph";
+import type {
+  Density,
+  MassFlow,
+  Power,
+  SpecificHeat,
+  Temperature,
+  TemperatureDifference,
+  ThermalConductance,
+  VolumeFlow,
+} from "../../lib/quantity";
+import { airFlow, excessAirRatioMet } from "../air-demand/cells";
+import {
+  aftercoolerHeat,
+  blowerInletTemperature,
+  blowerOutletTemperature,
+  compressorOutletTemperature,
+  exhaustFlow,
+  heatBalance,
+  intercoolerHeat,
+  manifoldTemperature,
+  turbineOutletTemperature,
+} from "../boost/cells";
+import { chargeSinkTemperature } from "../boost/demand";
+import { ambientHumidityRatio, ambientPressure, ratedPower } from "../brief/cells";
+import { rawWaterPumpSpeed } from "../drive-speeds/cells";
+import { fuelReturnHeat, supplyMassFlow } from "../fuel-delivery/cells";
+import { fuelChoice, fuels, fuelTemperature } from "../fuel-delivery/inputs";
+import {
+  dischargeLimit,
+  exhaustHose,
+  exhaustVelocityLimit,
+  fuelCooler,
+  fuelReturnLimit,
+  gearCooler,
+  gearEfficiency,
+  gearOilFlow,
+  gearOilTemperature,
+  glycolShare,
+  jacketExchanger,
+  jacketFlow,
+  jacketTemperature,
+  oilCooler,
+  oilDensity,
+  oilFlow,
+  oilSpecificHeat,
+  oilTemperature,
+  rawWaterBore,
+  rawWaterHighestSpeed,
+  rawWaterVelocityLimit,
+  salinity,
+  seaTemperature,
+  wetExhaustLimit,
+} from "./inputs";
+import { rawWaterFlow, seaCapacityRate } from "./rawWater";
+
+/** Heat of one line of the heat balance. */
+const heatOf = (balance: { readonly parts: readonly { key: string; power: Power }[] }, key: string): Power =>
+  balance.parts.find((part) => part.key === key)!.power;
+
+const capacity = (flow: VolumeFlow, density: Density, specificHeat: SpecificHeat) =>
+  heatCapacityRate((flow * density) as MassFlow, specificHeat);
+
+export const jacketHeat = cell("jacketHeat", {
+  label: "Heat into the jacket water",
+  kind: "power",
+  hint: "heat",
+  symbol: "Q_j",
+  from: { heatBalance },
+  compute: ({ heatBalance }) => heatOf(heatBalance, "jacket"),
+  formula: "Q_j = (1 - \\lambda_{wo} - \\lambda_{wr})\\,\\lambda_w\\,\\dot m_f H_u + (1 - \\lambda_{fo})\\,P_f",
+  source: "first law; shares of wall and friction heat are the build's own",
+});
+
+export const oilHeat = cell("oilHeat", {
+  label: "Heat into the engine oil",
+  kind: "power",
+  hint: "heat",
+  symbol: "Q_o",
+  from: { heatBalance },
+  compute: ({ heatBalance }) => (heatOf(heatBalance, "oil") + heatOf(heatBalance, "turbochargerLoss")) as Power,
+  formula: "Q_o = \\lambda_{wo}\\,\\lambda_w\\,\\dot m_f H_u + \\lambda_{fo}\\,P_f + P_{m,t}",
+  source: "first law; the turbochargers' bearings are cooled by the engine's oil",
+});
+
+export const gearHeat = cell("gearHeat", {
+  label: "Heat into the gear oil",
+  kind: "power",
+  hint: "heat",
+  symbol: "Q_g",
+  from: { power: ratedPower, efficiency: gearEfficiency },
+  compute: gearOilHeat,
+  formula: "Q_g = (1 - \\eta_g)\\,P_b",
+  source: "first law",
+});
+
+export const seaHeat = cell("seaHeat", {
+  label: "Heat that the sea water must carry",
+  kind: "power",
+  hint: "heat",
+  symbol: "Q_{sea}",
+  from: { jacketHeat, oilHeat, gearHeat, fuelReturnHeat, intercoolerHeat, aftercoolerHeat },
+  compute: (heats) => Object.values(heats).reduce<number>((sum, heat) => sum + heat, 0) as Power,
+  formula: "Q_{sea} = Q_2 + Q_1 + Q_f + Q_g + Q_o + Q_j",
+  source: "sum of heats",
+});
+
+/** Sea water through everything it cools, with the temperatures that the chosen exchangers settle at. */
+export interface MarineCircuit {
+  readonly stations: readonly CircuitStation[];
+  /** sea water before, between and behind the exchangers [K] */
+  readonly seaTemperatures: readonly Temperature[];
+}
+
+export const marineCircuit = structure("marineCircuit", {
+  label: "Sea water through the exchangers in series",
+  from: {
+    chargeSinkTemperature,
+    seaTemperature,
+    seaCapacityRate,
+    airFlow,
+    aftercoolerHeat,
+    blowerOutletTemperature,
+    manifoldTemperature,
+    intercoolerHeat,
+    compressorOutletTemperature,
+    blowerInletTemperature,
+    fuelReturnHeat,
+    supplyMassFlow,
+    fuelChoice,
+    fuelTemperature,
+    fuelCooler,
+    gearHeat,
+    gearOilFlow,
+    gearCooler,
+    oilHeat,
+    oilFlow,
+    oilDensity,
+    oilSpecificHeat,
+    oilCooler,
+    jacketHeat,
+    jacketFlow,
+    glycolShare,
+    jacketTemperature,
+    jacketExchanger,
+  },
+  compute: (at): MarineCircuit => {
+    const coolant = glycolCoolant(at.glycolShare);
+    const charge = (name: string, heat: Power, hotInlet: Temperature, hotOutlet: Temperature) => ({
+      name,
+      arrangement: "counterflow" as const,
+      heat,
+      hotCapacityRate: (heat / (hotInlet - hotOutlet)) as ThermalConductance,
+      hotTemperature: hotInlet,
+      hotTemperatureAt: "inlet" as const,
+    });
+    const charges = seriesCircuit({
+      seaTemperature: at.seaTemperature,
+      seaCapacityRate: at.seaCapacityRate,
+      exchangers: [
+        charge("Aftercooler", at.aftercoolerHeat, at.blowerOutletTemperature, at.manifoldTemperature),
+        charge("Intercooler", at.intercoolerHeat, at.compressorOutletTemperature, at.blowerInletTemperature),
+      ],
+    });
+    const rest = ratedCircuit({
+      seaTemperature: charges.discharge,
+      seaCapacityRate: at.seaCapacityRate,
+      exchangers: [
+        {
+          name: "Fuel cooler",
+          arrangement: "counterflow",
+          conductance: at.fuelCooler,
+          heat: at.fuelReturnHeat,
+          hotCapacityRate: heatCapacityRate(
+            at.supplyMassFlow,
+            fuelSpecificHeat(fuels[at.fuelChoice], at.fuelTemperature),
+          ),
+        },
+        {
+          name: "Gear oil cooler",
+          arrangement: "counterflow",
+          conductance: at.gearCooler,
+          heat: at.gearHeat,
+          hotCapacityRate: capacity(at.gearOilFlow, at.oilDensity, at.oilSpecificHeat),
+        },
+        {
+          name: "Oil cooler",
+          arrangement: "counterflow",
+          conductance: at.oilCooler,
+          heat: at.oilHeat,
+          hotCapacityRate: capacity(at.oilFlow, at.oilDensity, at.oilSpecificHeat),
+        },
+        {
+          name: "Jacket exchanger",
+          arrangement: "counterflow",
+          conductance: at.jacketExchanger,
+          heat: at.jacketHeat,
+          hotCapacityRate: capacity(
+            at.jacketFlow,
+            coolant.density(at.jacketTemperature),
+            coolant.specificHeat(at.jacketTemperature),
+          ),
+        },
+      ],
+    });
+    return {
+      stations: [...charges.stations, ...rest.stations],
+      seaTemperatures: [...charges.seaTemperatures, ...rest.seaTemperatures.slice(1)],
+    };
+  },
+  formula: "T_{w,j+1} = T_{w,j} + \\frac{Q_j}{C_w}, \\qquad Q_j = \\epsilon_j\\,C_{min}\\,(T_{hot} - T_{w,j})",
+  source: "energy balance; W. M. Kays, A. L. London, Compact Heat Exchangers (from memory)",
+  assumptions: [
+    "The sea water passes aftercooler, intercooler, fuel, gear oil, oil and jacket in that order, all in counterflow.",
+    "Each hot side runs as hot as its exchanger makes it; a thermostat would hold the jacket at its own temperature.",
+  ],
+});
+
+const hotSide = (circuit: MarineCircuit, name: string) => circuit.stations.find((station) => station.name === name)!.hotInlet;
+
+export const jacketReaches = cell("jacketReaches", {
+  label: "Jacket water would settle at",
+  kind: "temperature",
+  symbol: "T_{j}",
+  from: { marineCircuit },
+  compute: ({ marineCircuit }) => hotSide(marineCircuit, "Jacket exchanger"),
+  formula: "T_j = T_{w} + \\frac{Q_j}{\\epsilon_j\\,C_{min}}",
+  source: "energy balance",
+  limits: [{ component: "jacket exchanger", side: "most", bound: jacketTemperature }],
+});
+
+export const oilReaches = cell("oilReaches", {
+  label: "Engine oil would settle at",
+  kind: "temperature",
+  symbol: "T_{o}",
+  from: { marineCircuit },
+  compute: ({ marineCircuit }) => hotSide(marineCircuit, "Oil cooler"),
+  formula: "T_o = T_{w} + \\frac{Q_o}{\\epsilon_o\\,C_{min}}",
+  source: "energy balance",
+  limits: [{ component: "oil cooler", side: "most", bound: oilTemperature }],
+});
+
+export const gearOilReaches = cell("gearOilReaches", {
+  label: "Gear oil would settle at",
+  kind: "temperature",
+  symbol: "T_{g}",
+  from: { marineCircuit },
+  compute: ({ marineCircuit }) => hotSide(marineCircuit, "Gear oil cooler"),
+  formula: "T_g = T_{w} + \\frac{Q_g}{\\epsilon_g\\,C_{min}}",
+  source: "energy balance",
+  limits: [{ component: "gear oil cooler", side: "most", bound: gearOilTemperature }],
+});
+
+export const fuelReaches = cell("fuelReaches", {
+  label: "Returning fuel would settle at",
+  kind: "temperature",
+  symbol: "T_{fr}",
+  from: { marineCircuit },
+  compute: ({ marineCircuit }) => hotSide(marineCircuit, "Fuel cooler"),
+  formula: "T_{fr} = T_{w} + \\frac{Q_f}{\\epsilon_f\\,C_{min}}",
+  source: "energy balance",
+  limits: [{ component: "fuel cooler", side: "most", bound: fuelReturnLimit }],
+});
+
+export const rawWaterDischarge = cell("rawWaterDischarge", {
+  label: "Sea water leaving the exchangers",
+  kind: "temperature",
+  symbol: "T_w",
+  from: { marineCircuit },
+  compute: ({ marineCircuit }) => marineCircuit.seaTemperatures.at(-1)!,
+  formula: "T_w = T_{sea} + \\frac{Q_{sea}}{C_w}",
+  source: "energy balance",
+  limits: [{ component: "raw-water pump", side: "most", bound: dischargeLimit }],
+});
+
+export const rawWaterNeeded = cell("rawWaterNeeded", {
+  label: "Raw-water flow that the discharge limit asks for",
+  kind: "volumeFlow",
+  hint: "coolant",
+  symbol: "q_{w,0}",
+  from: { seaHeat, dischargeLimit, seaTemperature, salinity },
+  compute: ({ seaHeat, dischargeLimit, seaTemperature, salinity }) => {
+    const sea = seaWater(salinity);
+    const massFlow = massFlowForHeat({
+      heat: seaHeat,
+      temperatureRise: (dischargeLimit - seaTemperature) as TemperatureDifference,
+      specificHeat: sea.specificHeat(seaTemperature),
+    });
+    return (massFlow / sea.density(seaTemperature)) as VolumeFlow;
+  },
+  formula: "q_{w,0} = \\frac{Q_{sea}}{\\rho\\,c\\,(T_{w,lim} - T_{sea})}",
+  source: "energy balance",
+  limits: [{ component: "raw-water pump", side: "most", bound: rawWaterFlow }],
+});
+
+export const rawWaterVelocity = cell("rawWaterVelocity", {
+  label: "Velocity in the raw-water pipe",
+  kind: "velocity",
+  symbol: "v_w",
+  from: { rawWaterFlow, rawWaterBore },
+  compute: ({ rawWaterFlow, rawWaterBore }) => pipeVelocity(rawWaterFlow, rawWaterBore),
+  formula: "v_w = \\frac{4\\,q_w}{\\pi\\,d_w^2}",
+  source: "definition",
+  limits: [{ component: "raw-water pipe", side: "most", bound: rawWaterVelocityLimit }],
+});
+
+export const rawWaterSpeed = cell("rawWaterSpeed", {
+  label: "Raw-water pump speed, from the drives",
+  kind: "rotationalSpeed",
+  symbol: "n_w",
+  from: { rawWaterPumpSpeed },
+  compute: ({ rawWaterPumpSpeed }) => rawWaterPumpSpeed,
+  formula: "n_w = N\\,i_w",
+  source: "drive speeds",
+  limits: [{ component: "raw-water pump", side: "most", bound: rawWaterHighestSpeed }],
+});
+
+/** Exhaust and the sea water led into it. */
+export const injection = structure("injection", {
+  label: "Exhaust and the sea water led into it",
+  from: {
+    exhaustFlow,
+    turbineOutletTemperature,
+    rawWaterFlow,
+    rawWaterDischarge,
+    salinity,
+    ambientPressure,
+    excessAirRatioMet,
+    ambientHumidityRatio,
+    fuelChoice,
+  },
+  compute: (at) => {
+    const mix = {
+      excessAirRatio: at.excessAirRatioMet,
+      humidityRatio: at.ambientHumidityRatio,
+      fuel: fuels[at.fuelChoice],
+    };
+    const sea = seaWater(at.salinity);
+    return {
+      gas: burntGas(mix),
+      gasFlow: at.exhaustFlow,
+      gasTemperature: at.turbineOutletTemperature,
+      waterFlow: (at.rawWaterFlow * sea.density(at.rawWaterDischarge)) as MassFlow,
+      waterTemperature: at.rawWaterDischarge,
+      waterSpecificHeat: sea.specificHeat(at.rawWaterDischarge),
+      pressure: at.ambientPressure,
+      vapourFraction: exhaustVapourFraction(mix),
+    };
+  },
+  formula: "\\text{inputs gathered}",
+  source: "definition",
+  assumptions: ["All the raw water is led into the exhaust; what an anti-siphon valve takes away does not cool."],
+});
+
+export const wetExhaustTemperature = cell("wetExhaustTemperature", {
+  label: "Wet exhaust, nothing evaporating",
+  kind: "temperature",
+  symbol: "T_x",
+  from: { injection },
+  compute: ({ injection }) => exhaustMixWithoutEvaporation(injection).temperature,
+  formula: "\\dot m_{ex}\\left[h(T_7) - h(T_x)\\right] = \\dot m_w\\,c\\,(T_x - T_w)",
+  source: "energy balance",
+  assumptions: ["Lay out by this one: evaporation needs a spray that reaches all the gas."],
+  limits: [{ component: "wet exhaust hose", side: "most", bound: wetExhaustLimit }],
+});
+
+export const wetExhaustSaturated = cell("wetExhaustSaturated", {
+  label: "Wet exhaust, water evaporating until the gas is saturated",
+  kind: "temperature",
+  symbol: "T_{x,s}",
+  from: { injection },
+  compute: ({ injection }) => exhaustMixSaturated(injection).temperature,
+  formula: "\\text{as } T_x \\text{, with evaporation to saturation at } p_0",
+  source: "energy balance and Dalton's law",
+});
+
+export const wetExhaustVelocity = cell("wetExhaustVelocity", {
+  label: "Gas velocity in the wet hose",
+  kind: "velocity",
+  symbol: "v_x",
+  from: { injection, exhaustHose },
+  compute: ({ injection, exhaustHose }) => pipeVelocity(exhaustMixSaturated(injection).gasVolumeFlow, exhaustHose),
+  formula: "v_x = \\frac{4\\,q_{gas}}{\\pi\\,d_h^2}",
+  source: "definition; the water runs along the bottom and takes a few per cent of the bore",
+  limits: [{ component: "wet exhaust hose", side: "most", bound: exhaustVelocityLimit }],
+});
+

@@ -1,0 +1,45 @@
+import { type Cell, compile, graphOf, type Node } from "../lib/graph";
+import * as airCells from "./air-demand/cells";
+import * as airInputs from "./air-demand/inputs";
+import * as intake from "./air-demand/intake";
+import * as boostCells from "./boost/cells";
+import * as loop from "./boost/demand";
+import * as boostInputs from "./boost/inputs";
+import * as brief from "./brief/cells";
+import * as accessories from "./drive-speeds/accessories";
+import * as driveCells from "./drive-speeds/cells";
+import * as driveInputs from "./drive-speeds/inputs";
+import * as ratios from "./drive-speeds/ratios";
+import * as fuelCells from "./fuel-delivery/cells";
+import * as fuelInputs from "./fuel-delivery/inputs";
+import * as pumpWork from "./fuel-delivery/pumpWork";
+import * as marineCells from "./marine-cooling/cells";
+import * as marineInputs from "./marine-cooling/inputs";
+import * as rawWater from "./marine-cooling/rawWater";
+
+/** Every input and cell of a sheet, by the sheet's key; the sheets in reading order. */
+export const nodesBySheet: Readonly<Record<string, readonly Node[]>> = {
+  brief: nodesOf(brief),
+  "air-demand": nodesOf(airInputs, intake, airCells),
+  boost: nodesOf(boostInputs, loop, boostCells),
+  "fuel-delivery": nodesOf(fuelInputs, pumpWork, fuelCells),
+  "drive-speeds": nodesOf(driveInputs, ratios, accessories, driveCells),
+  "marine-cooling": nodesOf(marineInputs, rawWater, marineCells),
+};
+
+export const graph = graphOf(Object.values(nodesBySheet).flat());
+
+export const program = compile(graph);
+
+/** The cells of a sheet, in the order of their modules. */
+export function cellsOf(sheet: string): readonly Cell[] {
+  return (nodesBySheet[sheet] ?? []).filter((node): node is Cell => node.type === "cell");
+}
+
+function nodesOf(...modules: readonly Readonly<Record<string, unknown>>[]): readonly Node[] {
+  return modules.flatMap((module) => Object.values(module)).filter(isNode);
+}
+
+function isNode(value: unknown): value is Node {
+  return typeof value === "object" && value !== null && "type" in value && "key" in value && "label" in value;
+}
