@@ -73,6 +73,7 @@ export interface RunningDrive {
  * @param train members in belt order with the crank first, belt profile, rotation and engine speeds [rev/s]
  * @throws RangeError if the crank is not first, a name stands twice, or the belt cannot be laid (see beltRun)
  * @source tooth ratios and exact tangents; see driveRatio and beltRun
+ * @example runningDrive({ profile: curvilinear8, crankRotation: "clockwise", speeds: { idle: 12, rated: 50, maximum: 55 }, members: [{ unit: "Crank", role: "crank", contact: "toothed", teeth: 50, x: 0, y: 0, shaftEnd: "forward", mustTurn: "either" }, { unit: "Pump", role: "pump", contact: "toothed", teeth: 40, x: 0, y: 0.3, shaftEnd: "forward", mustTurn: "either" }] }).members[1].at.rated // 62.5
  */
 export function runningDrive({ members, profile, crankRotation, speeds }: DriveTrain): RunningDrive {
   const crank = crankOf(members);
@@ -119,22 +120,41 @@ export function runningDrive({ members, profile, crankRotation, speeds }: DriveT
 }
 
 /**
- * Turns of the member with a role in one turn of the crank [–], from the teeth alone: whether the belt fits is another
- * question.
+ * Turns, in one turn of the crank, of every toothed member with a role [–]; none, where the drive has no such member.
+ * From the teeth alone: whether the belt fits is another question.
+ *
+ * @param members members of a drive, crank first
+ * @param role the role looked for
+ * @throws RangeError if the crank is not first
+ * @source see driveRatio
+ * @example ratiosOfRole([{ unit: "Crank", role: "crank", teeth: 50 }, { unit: "Pump", role: "pump", teeth: 40 }], "pump")[0] // 1.25
+ */
+export function ratiosOfRole(
+  members: readonly Pick<DriveMember, "unit" | "role" | "teeth">[],
+  role: string,
+): readonly Ratio[] {
+  const crank = crankOf(members);
+  return members
+    .filter((member) => member.role === role && member.teeth > 0)
+    .map((member) => driveRatio({ driverTeeth: crank.teeth, drivenTeeth: member.teeth }));
+}
+
+/**
+ * Turns of the one member with a role in one turn of the crank [–]; the first, where there are several.
  *
  * @param members members of a drive, crank first
  * @param role the role looked for
  * @throws RangeError if the crank is not first, or no toothed member has that role
  * @source see driveRatio
+ * @example ratioOfRole([{ unit: "Crank", role: "crank", teeth: 50 }, { unit: "Pump", role: "pump", teeth: 60 }], "pump") // 0.8333333
  */
-export function ratioOfRole(members: readonly DriveMember[], role: string): Ratio {
-  const crank = crankOf(members);
-  const member = members.find((each) => each.role === role && each.teeth > 0);
-  if (!member) throw new RangeError(`ratioOfRole: no toothed pulley has the role ${role}; the drive must have one`);
-  return driveRatio({ driverTeeth: crank.teeth, drivenTeeth: member.teeth });
+export function ratioOfRole(members: readonly Pick<DriveMember, "unit" | "role" | "teeth">[], role: string): Ratio {
+  const ratio = ratiosOfRole(members, role)[0];
+  if (ratio !== undefined) return ratio;
+  throw new RangeError(`ratioOfRole: no toothed pulley of the belt has the role ${role}; it must have one`);
 }
 
-function crankOf(members: readonly DriveMember[]): DriveMember {
+function crankOf<Member extends Pick<DriveMember, "unit" | "role" | "teeth">>(members: readonly Member[]): Member {
   const crank = members[0];
   if (crank?.role === "crank" && crank.teeth > 0) return crank;
   throw new RangeError(

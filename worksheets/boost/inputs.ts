@@ -16,7 +16,7 @@ export const compressorEfficiency = setting("compressorEfficiency", {
   symbol: "\\eta_c",
   kind: "fraction",
   unit: "%",
-  value: 75,
+  value: 74,
   span: [50, 85],
   step: 0.5,
 });
@@ -26,7 +26,7 @@ export const turbineEfficiency = setting("turbineEfficiency", {
   symbol: "\\eta_t",
   kind: "fraction",
   unit: "%",
-  value: 70,
+  value: 66,
   span: [45, 85],
   step: 0.5,
 });
@@ -46,7 +46,7 @@ export const compressorFlowCapacity = setting("compressorFlowCapacity", {
   symbol: "\\dot m_{c,lim}",
   kind: "massFlow",
   unit: "kg/min",
-  value: 44,
+  value: 45,
   span: [5, 120],
   step: 0.5,
   note: "Read off the compressor's own field between the surge and choke lines; corrected to 298 K and 100 kPa.",
@@ -57,7 +57,7 @@ export const compressorRatioLimit = setting("compressorRatioLimit", {
   symbol: "\\pi_{c,lim}",
   kind: "ratio",
   unit: "",
-  value: 3.6,
+  value: 3.8,
   span: [1.5, 6],
   step: 0.05,
 });

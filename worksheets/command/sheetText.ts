@@ -72,9 +72,8 @@ export function marginWords(
 }
 
 function partsOf(value: unknown): string {
-  if (Array.isArray(value)) return `${value.length} parts`;
-  if (typeof value === "object" && value !== null) return `parts: ${Object.keys(value).join(", ")}`;
-  return `${value}`;
+  const count = Array.isArray(value) ? value.length : Object.keys(Object(value)).length;
+  return `${count} part${count === 1 ? "" : "s"}`;
 }
 
 function written(

@@ -7,13 +7,14 @@ import {
   hydraulicFlow,
   nearestBeltTeeth,
   pitchDiameter,
+  ratiosOfRole,
   type RunningDrive,
   runningDrive,
   tensionerPosition,
   toothProfiles,
 } from "../../lib/drive";
 import { cell, type StatedCheck, structure } from "../../lib/graph";
-import type { Angle, Count, Force, Length, Power, RotationalSpeed, Torque } from "../../lib/quantity";
+import type { Angle, Count, Force, Length, Power, RotationalSpeed, Torque, VolumeFlow } from "../../lib/quantity";
 import { blowerHighestSpeed } from "../boost/inputs";
 import { blowerShaftPower } from "../boost/cells";
 import { idleSpeed, maximumSpeed, ratedSpeed } from "../brief/cells";
@@ -40,7 +41,6 @@ import {
   rawWaterDriverTeeth,
   steeringFlowNeeded,
 } from "./inputs";
-import { hydraulicDriveRatio } from "./ratios";
 
 const profileNamed = (name: string) => toothProfiles.find((profile) => profile.name === name)!;
 
@@ -287,14 +287,19 @@ export const steeringFlowAtIdle = cell("steeringFlowAtIdle", {
   kind: "volumeFlow",
   hint: "coolant",
   symbol: "q_h",
-  from: { hydraulicDisplacement, idleSpeed, hydraulicDriveRatio, hydraulicFilling },
-  compute: ({ hydraulicDisplacement, idleSpeed, hydraulicDriveRatio, hydraulicFilling }) =>
-    hydraulicFlow({
-      displacement: hydraulicDisplacement,
-      speed: (idleSpeed * hydraulicDriveRatio) as RotationalSpeed,
-      volumetricEfficiency: hydraulicFilling,
-    }),
-  formula: "q_h = \\eta_{vh}\\,V_h\\,N_0\\,i_h",
+  from: { hydraulicDisplacement, idleSpeed, accessoryRun, hydraulicFilling },
+  compute: ({ hydraulicDisplacement, idleSpeed, accessoryRun, hydraulicFilling }) =>
+    ratiosOfRole(accessoryRun, "hydraulicPump").reduce(
+      (sum, ratio) =>
+        sum +
+        hydraulicFlow({
+          displacement: hydraulicDisplacement,
+          speed: (idleSpeed * ratio) as RotationalSpeed,
+          volumetricEfficiency: hydraulicFilling,
+        }),
+      0,
+    ) as VolumeFlow,
+  formula: "q_h = \\sum \\eta_{vh}\\,V_h\\,N_0\\,i_h",
   source: "ISO 4391 (from memory)",
   limits: [{ component: "hydraulic pump", side: "least", bound: steeringFlowNeeded }],
 });

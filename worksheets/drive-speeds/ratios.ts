@@ -28,26 +28,6 @@ export const fuelPumpDriveRatio = cell("fuelPumpDriveRatio", {
   source: "ISO 5294 (from memory)",
 });
 
-export const hydraulicDriveRatio = cell("hydraulicDriveRatio", {
-  label: "Hydraulic pump turns for one turn of the crank",
-  kind: "ratio",
-  symbol: "i_h",
-  from: { accessoryRun },
-  compute: ({ accessoryRun }) => ratioOfRole(accessoryRun, "hydraulicPump"),
-  formula: "i_h = \\frac{z_{crank}}{z_{pump}}",
-  source: "ISO 5294 (from memory)",
-});
-
-export const alternatorDriveRatio = cell("alternatorDriveRatio", {
-  label: "Alternator turns for one turn of the crank",
-  kind: "ratio",
-  symbol: "i_a",
-  from: { accessoryRun },
-  compute: ({ accessoryRun }) => ratioOfRole(accessoryRun, "alternator"),
-  formula: "i_a = \\frac{z_{crank}}{z_{alternator}}",
-  source: "ISO 5294 (from memory)",
-});
-
 export const rawWaterDriveRatio = cell("rawWaterDriveRatio", {
   label: "Raw-water pump turns for one turn of the crank",
   kind: "ratio",

@@ -1,0 +1,10 @@
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { evaluateCommand } from "./evaluateCommand";
+
+// npm runs scripts in the project's folder; INIT_CWD is where the user stands.
+const readFile = (path: string): string => readFileSync(resolve(process.env.INIT_CWD ?? ".", path), "utf8");
+const { code, out, err } = evaluateCommand(process.argv.slice(2), readFile);
+process.stdout.write(out);
+process.stderr.write(err);
+process.exitCode = code;
