@@ -9,21 +9,26 @@ import {
   type Temperature,
 } from "../quantity";
 import { vapourToAirMolarMass } from "./air";
-import { saturationTemperature, saturationVapourPressure } from "./saturation";
+import {
+  saturationPressureSpan,
+  saturationTemperature,
+  saturationTemperatureSpan,
+  saturationVapourPressure,
+} from "./saturation";
 
 /** Air as a weather station gives it. */
 export interface WeatherAir {
-  /** dry-bulb temperature [K], 273.15 to 647.096, below boiling at the pressure */
+  /** dry-bulb temperature [K], 223.15 to 647.096, below boiling at the pressure */
   readonly temperature: Temperature;
   /** pressure of air and vapour together [Pa], above 0 */
   readonly pressure: Pressure;
-  /** vapour pressure over saturation pressure at the temperature [–], 0 to 1 */
+  /** vapour pressure over saturation pressure at the temperature, over ice below 0 °C [–], 0 to 1 */
   readonly relativeHumidity: Fraction;
 }
 
 /** Moist air of known temperature and make-up. */
 export interface MoistAirState {
-  /** dry-bulb temperature [K], 273.15 to 647.096 */
+  /** dry-bulb temperature [K], 223.15 to 647.096 */
   readonly temperature: Temperature;
   /** pressure of air and vapour together [Pa], above 0 */
   readonly pressure: Pressure;
@@ -69,22 +74,20 @@ export function vapourPressure({ pressure, humidityRatio }: MoistAirMix): Pressu
 }
 
 /**
- * Temperature at which moist air, cooled at its pressure, begins to drop water [K]. Compression raises it.
+ * Temperature at which moist air, cooled at its pressure, begins to drop water, below 0 °C frost [K]. Compression raises it.
  *
  * @param state pressure [Pa] and humidity ratio [kg/kg]
- * @throws RangeError if the air is so dry that frost comes before dew (vapour pressure below 611.2 Pa)
- * @source IAPWS R7-97, region 4, equation 31, at the partial pressure of the vapour
+ * @throws RangeError if the air is so dry that not even frost forms above −50 °C (vapour pressure below 3.936 Pa)
+ * @source IAPWS R7-97, region 4, and R14-08, at the partial pressure of the vapour
  * @example dewPoint({pressure: 280000, humidityRatio: 0.01626}) // 312.503
  */
 export function dewPoint(state: MoistAirMix): Temperature {
   const vapour = vapourPressure(state);
-  if (vapour >= driestDew) return saturationTemperature(vapour);
+  if (vapour >= saturationPressureSpan[0]) return saturationTemperature(vapour);
   throw new RangeError(
-    `dewPoint: humidityRatio is ${Number(state.humidityRatio.toPrecision(6))} kg/kg; at ${Number(state.pressure.toPrecision(6))} Pa it must be at least ${Number(ratioAt("dewPoint", state.pressure, driestDew, 273.15).toPrecision(6))} kg/kg, or frost forms instead of dew`,
+    `dewPoint: humidityRatio is ${Number(state.humidityRatio.toPrecision(6))} kg/kg; at ${Number(state.pressure.toPrecision(6))} Pa it must be at least ${Number(ratioAt("dewPoint", state.pressure, saturationPressureSpan[0], saturationTemperatureSpan[0]).toPrecision(6))} kg/kg, or there is neither dew nor frost above ${Number(saturationTemperatureSpan[0].toPrecision(6))} K`,
   );
 }
-
-const driestDew = saturationVapourPressure(273.15 as Temperature);
 
 /**
  * Most vapour that air can hold at a temperature and pressure [kg per kg of dry air]. What is above it turns to water.
@@ -116,12 +119,13 @@ export function relativeHumidity({ temperature, ...mix }: MoistAirState): Ratio 
 
 /**
  * Temperature to which air cools by evaporating water at its own pressure until it is saturated [K], the wet bulb t* of
- * W = ((2501 − 2.326 t*) W_sat(t*) − 1.006 (t − t*))/(2501 + 1.86 t − 4.186 t*), temperatures in °C.
- * A sling psychrometer reads it within a few tenths of a kelvin. Ice on the bulb, below 0 °C, is left out and refused.
+ * W = ((2501 − 2.326 t*) W_sat(t*) − 1.006 (t − t*))/(2501 + 1.86 t − 4.186 t*), temperatures in °C;
+ * with ice on the bulb, below 0 °C, W = ((2830 − 0.24 t*) W_sat(t*) − 1.006 (t − t*))/(2830 + 1.86 t − 2.1 t*).
+ * A sling psychrometer reads it within a few tenths of a kelvin.
  *
  * @param state temperature [K], pressure [Pa] and humidity ratio [kg/kg]
- * @throws RangeError if the air holds more than it can, or if its wet bulb lies below 0 °C
- * @source ASHRAE Handbook Fundamentals (2017), chapter 1, equation 33 (from memory)
+ * @throws RangeError if the air holds more than it can, or if its wet bulb lies below −50 °C
+ * @source ASHRAE Handbook Fundamentals (2017), chapter 1, equations 33 and 35 (from memory)
  * @example wetBulbTemperature({temperature: 298.15, pressure: 101325, humidityRatio: 0.011895}) // 292.619
  */
 export function wetBulbTemperature({ temperature, pressure, humidityRatio }: MoistAirState): Temperature {
@@ -131,7 +135,11 @@ export function wetBulbTemperature({ temperature, pressure, humidityRatio }: Moi
   const surplus = (wet: number) => {
     const t = wet - 273.15;
     const held = saturationHumidityRatio({ temperature: wet as Temperature, pressure });
-    return ((2501 - 2.326 * t) * held - 1.006 * (dry - t)) / (2501 + 1.86 * dry - 4.186 * t) - humidityRatio;
+    const w =
+      t < 0
+        ? ((2830 - 0.24 * t) * held - 1.006 * (dry - t)) / (2830 + 1.86 * dry - 2.1 * t)
+        : ((2501 - 2.326 * t) * held - 1.006 * (dry - t)) / (2501 + 1.86 * dry - 4.186 * t);
+    return w - humidityRatio;
   };
   const warmest = Math.min(temperature, saturationTemperature(pressure) - 0.01);
   const left = surplus(warmest);
@@ -142,7 +150,7 @@ export function wetBulbTemperature({ temperature, pressure, humidityRatio }: Moi
   }
   if (left <= 0) return temperature;
   const name = "wetBulbTemperature: temperature of the wet bulb [K]";
-  return brentRoot(surplus, [273.15, warmest], { name, tolerance: 1e-9 }).root as Temperature;
+  return brentRoot(surplus, [saturationTemperatureSpan[0], warmest], { name, tolerance: 1e-9 }).root as Temperature;
 }
 
 /** Air that holds more than it can by this share is taken as saturated: rounding, not water. */

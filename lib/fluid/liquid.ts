@@ -8,7 +8,7 @@ import {
   type Temperature,
   type ThermalConductivity,
 } from "../quantity";
-import { saturationPressureSpan, saturationTemperature } from "./saturation";
+import { freezingVapourPressure, saturationPressureSpan, saturationTemperature } from "./saturation";
 
 /** A liquid that carries heat away, at the pressures of a cooling circuit (about 1 to 5 bar). */
 export interface Liquid {
@@ -48,7 +48,7 @@ export function freezingTemperature(liquid: Liquid): Temperature {
  */
 export function boilingTemperature(liquid: Liquid, pressure: Pressure): Temperature {
   const ratio = liquid.vapourPressureRatio;
-  const span = [saturationPressureSpan[0] * ratio, saturationPressureSpan[1] * ratio] as const;
+  const span = [freezingVapourPressure * ratio, saturationPressureSpan[1] * ratio] as const;
   requireWithin(`boilingTemperature of ${liquid.name}: pressure`, pressure, span, "Pa");
   return saturationTemperature((pressure / ratio) as Pressure);
 }
