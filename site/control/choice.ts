@@ -19,8 +19,9 @@ export function choiceControl(input: ChoiceInput, session: Session): { readonly 
   });
   setAttribute(form, "data-input", input.key);
   if (open) {
-    setAttribute(form, "role", "radiogroup");
-    setAttribute(form, "aria-label", input.label);
+    const group = form.firstElementChild!;
+    setAttribute(group, "role", "radiogroup");
+    setAttribute(group, "aria-label", input.label);
   } else {
     setAttribute(form.querySelector("select")!, "aria-label", input.label);
   }

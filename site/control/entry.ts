@@ -24,7 +24,11 @@ export function entry(field: Field, key: string | undefined, text: string, units
   if (!parsed.ok) return parsed;
   const value: number = parsed.value;
   if (trackOf(field).holds(value)) return { ok: true, value, readAs: written(units, measured, value).text };
-  if (field.kind === "count" && !Number.isInteger(value)) return { ok: false, message: `‘${text.trim()}’ is not a whole number.` };
   const [lowest, highest] = field.span.map((end) => writtenInput(units, measured, end).text);
-  return { ok: false, message: `‘${text.trim()}’ is outside what this line takes: ${lowest} to ${highest}.` };
+  return { ok: false, message: `"${text.trim()}" is outside what this line takes, ${lowest} to ${highest}` };
+}
+
+/** Words for a text that was refused: why, and that the old value holds. */
+export function refusedWords(message: string, inForce: string): string {
+  return `${message.replace(/\.$/, "")}; ${inForce} stays in force.`;
 }

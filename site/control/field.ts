@@ -1,7 +1,7 @@
 import type { QuantityInput } from "../../lib/graph";
 import { h, setAttribute, setText } from "../dom";
 import { type Session, writtenInput } from "../state";
-import { entry } from "./entry";
+import { entry, refusedWords } from "./entry";
 import { keySteps } from "./keys";
 import { trackOf } from "./track";
 
@@ -52,7 +52,7 @@ export function quantityField(input: QuantityInput, session: Session): QuantityF
     const typed = entry(input, input.key, field.value, session.state.units);
     if (!typed.ok) {
       setAttribute(field, "aria-invalid", "true");
-      say(`${typed.message} ${writtenInput(session.state.units, input, value()).text} stays in force.`);
+      say(refusedWords(typed.message, writtenInput(session.state.units, input, value()).text));
       return;
     }
     calm();

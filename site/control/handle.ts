@@ -1,7 +1,7 @@
 import type { QuantityInput } from "../../lib/graph";
 import { h, setAttribute, setText } from "../dom";
 import { type Session, writtenInput } from "../state";
-import { entry } from "./entry";
+import { entry, refusedWords } from "./entry";
 import { keySteps } from "./keys";
 import { trackOf } from "./track";
 
@@ -90,7 +90,7 @@ export function handle(input: QuantityInput, session: Session): { readonly eleme
       if (!open) return;
       const typed = entry(input, input.key, field.value, session.state.units);
       if (!typed.ok) {
-        setText(remark, `${typed.message} ${shown.text} stays in force.`);
+        setText(remark, refusedWords(typed.message, shown.text));
         setAttribute(field, "aria-invalid", "true");
         return;
       }

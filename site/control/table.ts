@@ -2,7 +2,7 @@ import type { Column, TableInput } from "../../lib/graph";
 import { h, setAttribute, setText } from "../dom";
 import { type Session, unitSymbol, writtenInput } from "../state";
 import { unitNamed } from "../../lib/quantity";
-import { entry } from "./entry";
+import { entry, refusedWords } from "./entry";
 
 type Row = Readonly<Record<string, unknown>>;
 
@@ -84,7 +84,7 @@ export function tableControl(input: TableInput, session: Session): { readonly el
       refresh: (row, index, count) => {
         at = index;
         setText(ordinal, String(index + 1));
-        columns.forEach(([name, column], i) => cells[i]!.show(row[name], `${column.label}, row ${index + 1}`));
+        for (const [i, [name, column]] of columns.entries()) cells[i]!.show(row[name], `${column.label}, row ${index + 1}`);
         setAttribute(up, "disabled", index === 0);
         setAttribute(down, "disabled", index === count - 1);
         setAttribute(remove, "disabled", count <= fewest);
@@ -103,7 +103,7 @@ export function tableControl(input: TableInput, session: Session): { readonly el
       views.push(view);
       body.append(view.element);
     }
-    now.forEach((row, i) => views[i]!.refresh(row, i, now.length));
+    for (const [i, row] of now.entries()) views[i]!.refresh(row, i, now.length);
     for (const { column, unit } of headings) {
       if (column.type === "quantity") setText(unit, unitNamed(column.kind, unitSymbol(session.state.units, column)).written);
     }
@@ -153,7 +153,7 @@ function cellControl(column: Column, session: Session, say: (words: string) => v
     const typed = read(column, field.value, session);
     if (!typed.ok) {
       setAttribute(field, "aria-invalid", "true");
-      say(`${name}: ${typed.message} ${shown()} stays in force.`);
+      say(`${name}: ${refusedWords(typed.message, shown())}`);
       return;
     }
     say("");

@@ -51,7 +51,8 @@ function command(reader: Reader, slanted: boolean): Node[] {
   const accent = accents[name];
   if (accent !== undefined) {
     const under = atom(reader, slanted);
-    under[0]?.appendChild(document.createTextNode(accent));
+    const [first] = under;
+    if (first) first.textContent = `${first.textContent}${accent}`.normalize("NFC");
     return under;
   }
   if (name === "mathrm" || name === "text" || name === "mathit" || name === "operatorname") return atom(reader, name === "mathit");

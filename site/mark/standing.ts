@@ -9,7 +9,7 @@ export function marginWords(margin: number): string {
   if (margin === Number.NEGATIVE_INFINITY) return "past";
   const share = Math.abs(margin) * 100;
   const figure = share >= 9.95 ? share.toFixed(0) : share.toFixed(1);
-  return `${figure} % ${margin < 0 ? "past" : "left"}`;
+  return `${figure} % ${margin < 0 ? "past" : "left"}`;
 }
 
 /** The mark of a class, never by colour alone: shape and word. */

@@ -8,10 +8,10 @@ export function holdNow(desk: Desk): void {
 
 export function undoOnce(desk: Desk, notice: Notice): void {
   const name = desk.session.undo();
-  notice.say(name === undefined ? "" : `Took back: ${name}`);
+  notice.mention(name === undefined ? "" : `Took back: ${name}`);
 }
 
 export function redoOnce(desk: Desk, notice: Notice): void {
   const name = desk.session.redo();
-  notice.say(name === undefined ? "" : `Done again: ${name}`);
+  notice.mention(name === undefined ? "" : `Done again: ${name}`);
 }

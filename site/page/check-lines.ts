@@ -44,7 +44,7 @@ export function checkLines(desk: Desk, standings: Standings, cell: Cell): { read
         rows.push(added);
         element.append(added.element);
       }
-      inOrder.forEach((check, i) => rows[i]!.show(check));
+      for (const [i, check] of inOrder.entries()) rows[i]!.show(check);
       element.hidden = inOrder.length === 0;
     },
   };

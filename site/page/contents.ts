@@ -58,7 +58,7 @@ function showCount(element: HTMLElement, shape: string, count: number, words: st
 function summaryWords(pasts: number, nears: number): string {
   if (pasts === 0 && nears === 0) return "Every line has room.";
   const past = pasts === 0 ? "None past its limit" : `${pasts} past ${pasts === 1 ? "its limit" : "their limits"}`;
-  return nears === 0 ? `${past}.` : `${past}, ${nears} within 5 %.`;
+  return nears === 0 ? `${past}.` : `${past}, ${nears} within 5 %.`;
 }
 
 /** Marks the sheet that is being read. */

@@ -54,7 +54,8 @@ export function figurePart(desk: Desk, figure: Figure): Part {
 
   const list = (): void => {
     const now = values();
-    if (Object.values(now).some(isRefusal)) return numbersPlace.replaceChildren();
+    numbersPlace.replaceChildren();
+    if (Object.values(now).some(isRefusal)) return;
     const { columns, rows } = figure.table(now as never, figureUnits(desk.session.state.units));
     numbersPlace.replaceChildren(
       h(

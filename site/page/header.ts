@@ -3,7 +3,7 @@ import type { Desk } from "./desk";
 import { type BuildFiles, fileActions } from "./files";
 import type { Notice } from "./notice";
 import { radioGroup } from "./radio-group";
-import { holdNow, undoOnce, redoOnce } from "./actions";
+import { holdNow, redoOnce, undoOnce } from "./actions";
 
 /** The head of the page: build, installation, reference, units, files, and the way back. */
 export function header(desk: Desk, files: BuildFiles, notice: Notice): { readonly element: HTMLElement; refresh(): void } {
@@ -23,7 +23,7 @@ export function header(desk: Desk, files: BuildFiles, notice: Notice): { readonl
   const element = h(
     "header",
     { class: "page-head" },
-    h("div", { class: "head-build" }, h("span", { class: "product" }, "airledger"), name),
+    h("div", { class: "head-build" }, h("p", { class: "product" }, "airledger", notice.status), name),
     installation,
     h("div", { class: "head-held" }, h("span", { class: "ring", "aria-hidden": "true" }), heldName, button("Hold now", () => holdNow(desk))),
     units.element,

@@ -51,7 +51,7 @@ function whereOf(desk: Desk, cell: Cell): How | undefined {
   const rows = nodes.map((node) => {
     const value = h("td", { class: "where-value" });
     const sign = node.type !== "choice" && node.type !== "table" && node.symbol ? symbol(node.symbol) : h("span");
-    return { node, value, row: h("tr", {}, h("th", { scope: "row" }, sign), value, h("td", {}, lineLink(desk, node))) };
+    return { node, value, row: h("tr", {}, h("td", {}, sign), value, h("th", { scope: "row" }, lineLink(desk, node))) };
   });
   return {
     element: h("table", { class: "where" }, h("caption", {}, "where"), h("tbody", {}, ...rows.map(({ row }) => row))),

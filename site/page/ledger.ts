@@ -1,10 +1,10 @@
 import type { Check } from "../../lib/graph";
 import { h, setAttribute, setChildren, setText } from "../dom";
-import { marginWords, standingMark } from "../mark";
+import { limitRule, marginWords, standingMark } from "../mark";
 import { written } from "../state";
 import type { Desk } from "./desk";
 import { lineLink } from "./link";
-import type { Standings } from "./standings";
+import { sameCheck, type Standings } from "./standings";
 
 export const ledgerKey = "ledger";
 
@@ -65,7 +65,7 @@ export function ledger(desk: Desk, standings: Standings): { readonly element: HT
       const check = checks.get(key)!;
       let row = rows.get(key);
       if (!row) {
-        row = ledgerRow(desk, check);
+        row = ledgerRow(desk, standings, check);
         rows.set(key, row);
       }
       row.show(check);
@@ -94,9 +94,11 @@ export function ledger(desk: Desk, standings: Standings): { readonly element: HT
   return { element, refresh };
 }
 
-function ledgerRow(desk: Desk, { cell, component, label }: Check): Row {
+function ledgerRow(desk: Desk, standings: Standings, { cell, component, label, side }: Check): Row {
   const demand = h("td", { "data-type": "number" });
-  const capacity = h("td", { "data-type": "number" });
+  const bound = h("span");
+  const capacity = h("td", { "data-type": "number" }, h("span", { class: "side-words" }, side === "most" ? "at most " : "at least "), bound);
+  const rule = limitRule();
   const mark = standingMark();
   const words = label === cell.label ? label : `${cell.label}: ${label}`;
   const element = h(
@@ -106,14 +108,15 @@ function ledgerRow(desk: Desk, { cell, component, label }: Check): Row {
     h("td", { class: "quantity" }, lineLink(desk, cell, words)),
     demand,
     capacity,
-    h("td", { class: "room" }, mark.element),
+    h("td", { class: "room" }, h("span", { class: "limit" }, rule.element, mark.element)),
   );
   return {
     element,
     show: (check) => {
       const { units } = desk.session.state;
       setText(demand, written(units, check, check.value, { steady: true }).text);
-      setText(capacity, `${check.side === "most" ? "at most" : "at least"} ${written(units, check, check.bound).text}`);
+      setText(bound, written(units, check, check.bound).text);
+      rule.show(check.margin, check.standing, sameCheck(check, standings.held(cell))?.margin);
       mark.show(check.standing, marginWords(check.margin));
       setAttribute(element, "data-standing", check.standing);
     },
@@ -127,5 +130,5 @@ function keyOf({ cell, component, label, side }: Check): string {
 function countWords(checks: readonly Check[]): string {
   const past = checks.filter(({ standing }) => standing === "past").length;
   const near = checks.filter(({ standing }) => standing === "near").length;
-  return `${checks.length} limits: ${past} past, ${near} with less than 5 % left, ${checks.length - past - near} with room.`;
+  return `${checks.length} limits: ${past} past, ${near} with less than 5 % left, ${checks.length - past - near} with room.`;
 }

@@ -8,7 +8,7 @@ export function limitPlace() {
   const rule = limitRule();
   const mark = standingMark();
   const more = h("span", { class: "more" });
-  const element = h("span", { class: "limit", hidden: true }, rule.element, h("span", { class: "limit-words" }, mark.element, more));
+  const element = h("span", { class: "limit", hidden: true }, h("span", { class: "limit-rule" }, rule.element, more), mark.element);
   return {
     element,
     /** @param checks now, tightest first @param held those of the reference */
@@ -19,7 +19,7 @@ export function limitPlace() {
       const { margin, standing, component } = tightest;
       rule.show(margin, standing, sameCheck(tightest, held)?.margin);
       mark.show(standing, `${marginWords(margin)}, ${component}`);
-      setText(more, checks.length > 1 ? ` +${checks.length - 1} more` : "");
+      setText(more, checks.length > 1 ? `+${checks.length - 1} more` : "");
       setAttribute(more, "title", checks.length > 1 ? checks.slice(1).map((check) => `${check.component}: ${marginWords(check.margin)}`).join("; ") : undefined);
     },
   };

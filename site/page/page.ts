@@ -61,7 +61,10 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   let surroundings: readonly { refresh(): void }[] = [];
   const show = (keys: ReadonlySet<string>): void => {
     standings.update(keys);
-    if (!mounted) return mount();
+    if (!mounted) {
+      mount();
+      return;
+    }
     moves.sample();
     parts.refresh(keys);
     for (const each of surroundings) each.refresh();

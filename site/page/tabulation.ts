@@ -37,9 +37,9 @@ export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Ta
       places.push(added);
       body.append(h("tr", {}, ...added));
     }
-    entries.forEach((values, i) => {
-      values.forEach((value, j) => setText(places[i]![j]!, entryText(units, columns[j]!, value)));
-    });
+    for (const [i, values] of entries.entries()) {
+      for (const [j, value] of values.entries()) setText(places[i]![j]!, entryText(units, columns[j]!, value));
+    }
     for (const { column, unit } of headings) {
       setText(unit, column.kind === undefined ? "" : unitNamed(column.kind, unitSymbol(units, { ...column, kind: column.kind })).written);
     }

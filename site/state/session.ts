@@ -105,7 +105,10 @@ export function createSession({ graph, program, build, name }: { graph: Graph; p
 
   const change = (after: Build, entryName?: string): void => {
     if (after === state.build) return;
-    if (state.gesture) return move({ build: after });
+    if (state.gesture) {
+      move({ build: after });
+      return;
+    }
     const told = entryName ?? changeName(graph, state.units, inputs, inputsOf(after, state.installation));
     move({ build: after, ...record(told, state.build, after) });
   };
