@@ -2,10 +2,13 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Cell, compile } from "../../lib/graph";
 import { type Build, declaredValues } from "../../worksheets/build/build";
-import { writeBuild } from "../../worksheets/build/file";
+import { readBuild, writeBuild } from "../../worksheets/build/file";
+import { evaluateCommand } from "../../worksheets/command/evaluateCommand";
 import { evaluateIn, help } from "../../worksheets/command/evaluateIn";
+import { graph, program as notebookProgram } from "../../worksheets/model";
 import * as fixture from "../lib/graph/fixture";
 import { airDemand, declared } from "../lib/graph/fixture";
+import { anyBuild } from "./randomBuild";
 
 const chargeKeys = new Set([
   "pressureRatio",
@@ -318,4 +321,47 @@ describe("evaluate, used wrongly, ends with code 2 and one line", () => {
 test("evaluate --help tells every option, and needs no file", () => {
   expect(evaluate("--help")).toEqual({ code: 0, out: help, err: "" });
   for (const option of ["--installation", "--set", "--units", "--json", "--help"]) expect(help).toContain(option);
+});
+
+describe("evaluateCommand(args), on the notebook's own worksheets", () => {
+  const notebook: Build = {
+    name: "Notebook",
+    note: "",
+    shared: declaredValues(graph),
+    installations: [{ key: "cell", label: "Test cell", note: "", own: {} }],
+    unknown: {},
+  };
+  const readNotebook = () => writeBuild(notebook, graph);
+
+  test("prints every cell of every sheet, with the values of the compiled graph", () => {
+    const { code, out, err } = evaluateCommand(["x.json", "--json"], readNotebook);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    const printed = JSON.parse(out) as Printed[];
+    expect(printed.map(({ key }) => key).sort()).toEqual(graph.cells.map(({ key }) => key).sort());
+    const at = notebookProgram.run(declaredValues(graph));
+    const scalars = graph.cells.filter(({ kind }) => kind !== undefined);
+    expect(scalars.length).toBeGreaterThan(80);
+    for (const cell of scalars) {
+      const value = at.get(cell);
+      expect(printed.find(({ key }) => key === cell.key)!.value).toBe(typeof value === "number" ? value : null);
+    }
+  });
+
+  test("prints it as text under the titles of the sheets", () => {
+    const { out } = evaluateCommand(["x.json"], readNotebook);
+    for (const title of ["Brief", "Air demand", "Boost", "Fuel delivery", "Drive speeds", "Marine cooling"]) {
+      expect(out).toContain(`\n\n${title}\n  `);
+    }
+  });
+
+  test("reads back what it writes, and every value of the notebook's own kinds", () => {
+    fc.assert(
+      fc.property(anyBuild(graph), (build) => {
+        const result = readBuild(writeBuild(build, graph), graph);
+        if (!result.ok) throw new Error(result.message);
+        expect(result.build).toEqual(build);
+      }),
+      { seed: 20260101, numRuns: 25 },
+    );
+  });
 });
