@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { demandLines } from "./demand";
 import { evaluationLines } from "./evaluation";
 import { subject } from "./fixtureSubject";
+import { frameWork } from "./frames";
 import { quantile, timed } from "./measure";
 import { peerLines, ratiosOf } from "./peers";
 import { sampled, sampleLines } from "./samples";
@@ -67,4 +68,25 @@ test("two workers sample what one thread samples", async () => {
   const lines = await sampleLines(subject(), new URL("./fixtureSubject.ts", import.meta.url).href, 40);
   expect(lines).toHaveLength(3);
   expect(lines[0]!.note).toBe("40 samples, 100.0 % of their numbers answered");
+});
+
+test("frameWork(events) takes a frame's task apart, and leaves out tasks without a frame and other threads", () => {
+  const span = (name: string, ts: number, dur: number, tid = 1) => ({ name, ph: "X", pid: 1, tid, ts, dur });
+  const frames = frameWork([
+    span("RunTask", 0, 900),
+    span("FunctionCall", 100, 500),
+    span("RunTask", 1000, 9000),
+    span("ThreadControllerImpl::RunTask", 1001, 8990),
+    span("EventDispatch", 1100, 1000),
+    span("FunctionCall", 1200, 800),
+    span("FireAnimationFrame", 3000, 4000),
+    span("FunctionCall", 3100, 3000),
+    span("Layout", 4000, 500),
+    span("UpdateLayoutTree", 7000, 700),
+    span("Layout", 8000, 300),
+    span("Paint", 8500, 200),
+    span("RunTask", 3000, 5000, 2),
+  ]);
+  // Scripts are 1 and 4 ms, less the half that they spend on a layout they force.
+  expect(frames).toEqual([{ all: 9, script: 4.5, style: 0.7, layout: 0.8, paint: 0.2 }]);
 });

@@ -1,0 +1,85 @@
+import type { Browser, Page } from "playwright-core";
+import { type FrameWork, frameWork, type TraceEvent } from "./frames";
+import { type Measured, timingOf } from "./measure";
+
+/** Inputs whose sliders are dragged, each of which moves several sheets. */
+const usual = ["ratedPower", "excessAirRatio", "ambientTemperature"];
+
+/**
+ * The work inside a frame while a slider is dragged by the mouse: everything that the page's main thread does between
+ * the browser's call for a frame and its end, from the hand's event to layout and painting.
+ *
+ * @param address of the served page
+ * @param browser the browser
+ * @param steps moves of the mouse for each slider
+ * @param dragged keys of the inputs whose sliders are dragged
+ */
+export async function pageLines(
+  address: string,
+  browser: Browser,
+  steps: number,
+  dragged: readonly string[] = usual,
+): Promise<readonly Measured[]> {
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  try {
+    await page.goto(address);
+    await page.locator("input[type=range]").first().waitFor({ state: "visible" });
+    const lines: Measured[] = [];
+    for (const key of dragged) {
+      const frames = await dragFrames(page, browser, key, steps);
+      if (frames === null) continue;
+      const note = `${frames.length} frames with work of ${steps} steps`;
+      lines.push({
+        what: `Drag ${key}, all work in a frame`,
+        timing: timingOf(frames.map(({ all }) => all)),
+        budget: 8,
+        note,
+      });
+      for (const part of ["script", "style", "layout", "paint"] as const) {
+        lines.push({ what: `  of which ${part}`, timing: timingOf(frames.map((frame) => frame[part])) });
+      }
+    }
+    if (lines.length === 0) throw new Error(`pageLines: the page has no slider for ${dragged.join(", ")}`);
+    return lines;
+  } finally {
+    await page.close();
+  }
+}
+
+async function dragFrames(
+  page: Page,
+  browser: Browser,
+  key: string,
+  steps: number,
+): Promise<readonly FrameWork[] | null> {
+  const slider = page.locator(`input[type=range][data-input="${key}"]`).first();
+  if ((await slider.count()) === 0) return null;
+  await slider.scrollIntoViewIfNeeded();
+  const box = (await slider.boundingBox())!;
+  const y = box.y + box.height / 2;
+  const place = await slider.evaluate((element) => {
+    const { value, min, max } = element as HTMLInputElement;
+    return (Number(value) - Number(min)) / (Number(max) - Number(min));
+  });
+  // To and fro over a fifth of the track around its place, so that no step repeats the one before it.
+  const x = (step: number) => {
+    const swing = 0.1 * Math.sin((2 * Math.PI * step) / 97) + 0.0007 * (step % 7);
+    return box.x + box.width * Math.min(0.95, Math.max(0.05, place + swing));
+  };
+  await page.mouse.move(x(0), y);
+  await page.mouse.down();
+  for (let step = 1; step <= 30; step++) await moved(page, x(step), y);
+  await browser.startTracing(page, {
+    categories: ["toplevel", "devtools.timeline", "disabled-by-default-devtools.timeline"],
+  });
+  for (let step = 31; step <= 30 + steps; step++) await moved(page, x(step), y);
+  const trace = JSON.parse((await browser.stopTracing()).toString("utf8")) as { traceEvents: readonly TraceEvent[] };
+  await page.mouse.up();
+  return frameWork(trace.traceEvents);
+}
+
+/** One move of the mouse, and time for one frame. */
+async function moved(page: Page, x: number, y: number): Promise<void> {
+  await page.mouse.move(x, y);
+  await new Promise((resolve) => setTimeout(resolve, 17));
+}
