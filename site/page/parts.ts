@@ -3,17 +3,46 @@ import type { Part } from "./desk";
 /** The parts of the page, found by the nodes they watch. */
 export interface Parts {
   add<P extends Part>(part: P): P;
-  /** Brings up to date the parts that watch any of the keys. */
+  /** Brings up to date the parts that watch any of the keys: those near the screen now, the others when the hand rests. */
   refresh(keys: Iterable<string>): void;
   refreshAll(): void;
 }
 
+/** Parts this far off the screen are kept up to date in every frame. */
+const ahead = "300px 0px";
+/** Rest after which the parts off the screen follow, in milliseconds. */
+const rest = 120;
+
 export function createParts(): Parts {
   const all: Part[] = [];
   const byKey = new Map<string, Part[]>();
+  const byElement = new Map<Element, Part>();
+  const away = new Set<Part>();
+  const late = new Set<Part>();
+  let timer: number | undefined;
+
+  const watcher = new IntersectionObserver(
+    (seen) => {
+      for (const { target, isIntersecting } of seen) {
+        const part = byElement.get(target)!;
+        if (!isIntersecting) away.add(part);
+        else if (away.delete(part) && late.delete(part)) part.refresh();
+      }
+    },
+    { rootMargin: ahead },
+  );
+  const catchUp = (): void => {
+    window.clearTimeout(timer);
+    for (const part of late) part.refresh();
+    late.clear();
+  };
+  window.addEventListener("beforeprint", catchUp);
+
   return {
     add: (part) => {
       all.push(part);
+      byElement.set(part.element, part);
+      watcher.observe(part.element);
       for (const key of new Set(part.watches)) {
         const watching = byKey.get(key);
         if (watching) watching.push(part);
@@ -24,9 +53,15 @@ export function createParts(): Parts {
     refresh: (keys) => {
       const due = new Set<Part>();
       for (const key of keys) for (const part of byKey.get(key) ?? []) due.add(part);
-      for (const part of due) part.refresh();
+      for (const part of due) {
+        if (away.has(part)) late.add(part);
+        else part.refresh();
+      }
+      window.clearTimeout(timer);
+      timer = window.setTimeout(catchUp, rest);
     },
     refreshAll: () => {
+      late.clear();
       for (const part of all) part.refresh();
     },
   };

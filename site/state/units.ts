@@ -53,9 +53,9 @@ export function written(
   });
 }
 
-/** An input's value as its field shows it: six digits, no zeros at the end. */
+/** An input's value as its field shows it: five digits, no zeros at the end. */
 export function writtenInput(choice: UnitChoice, measured: Measured, value: number): WrittenQuantity {
-  return written(choice, measured, value, { digits: 6 });
+  return written(choice, measured, value, { digits: 5 });
 }
 
 /** The units for figures and tables. */
