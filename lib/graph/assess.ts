@@ -27,10 +27,12 @@ export function assess(cells: readonly Cell[], evaluation: Evaluation): readonly
 export function checksOf(cell: Cell, evaluation: Pick<Evaluation, "get">): readonly Check[] {
   const value = evaluation.get(cell);
   if (value instanceof Refusal) return [];
-  return [...scalarChecks(cell, value, evaluation), ...statedChecks(cell, value, evaluation)].map((check) => {
-    const margin = marginShare(check);
-    return { ...check, cell, margin, standing: standing(margin) };
-  });
+  return [...scalarChecks(cell, value, evaluation), ...statedChecks(cell, value, evaluation)]
+    .map((check) => {
+      const margin = marginShare(check);
+      return { ...check, cell, margin, standing: standing(margin) };
+    })
+    .filter(({ margin }) => margin !== Number.POSITIVE_INFINITY); // a bound of zero that is met asks nothing
 }
 
 function scalarChecks(cell: Cell, value: unknown, evaluation: Pick<Evaluation, "get">): StatedCheck[] {

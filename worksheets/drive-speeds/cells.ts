@@ -7,6 +7,7 @@ import {
   hydraulicFlow,
   nearestBeltTeeth,
   pitchDiameter,
+  ratedPower,
   ratiosOfRole,
   type RunningDrive,
   runningDrive,
@@ -23,8 +24,12 @@ import { alternatorPower, hydraulicPower } from "./accessories";
 import {
   accessoryBeltSpeedLimit,
   accessoryRun,
+  allowablePull,
+  beltBaseMass,
+  beltBaseWidth,
   blowerBeltPitch,
   blowerBeltSpeedLimit,
+  blowerBeltWidth,
   blowerDrivenTeeth,
   blowerDriverTeeth,
   blowerHeight,
@@ -36,7 +41,6 @@ import {
   idlerHeight,
   idlerOffset,
   meshLeast,
-  pullPerWidthLimit,
   rawWaterDrivenTeeth,
   rawWaterDriverTeeth,
   steeringFlowNeeded,
@@ -202,7 +206,41 @@ export const blowerBeltPull = cell("blowerBeltPull", {
   formula: "F_b = \\frac{2\\,M_{bl}}{d_2}",
   source: "definition",
   assumptions: ["Steady pull; torsional vibration of the crank comes on top."],
-  limits: [{ component: "blower belt", side: "most", bound: pullPerWidthLimit }],
+});
+
+export const blowerBeltRating = cell("blowerBeltRating", {
+  label: "Power that the blower belt may pass",
+  kind: "power",
+  symbol: "P_{b,r}",
+  from: {
+    allowablePull,
+    baseWidth: beltBaseWidth,
+    width: blowerBeltWidth,
+    baseMassPerLength: beltBaseMass,
+    blowerRun,
+  },
+  compute: ({ blowerRun, ...belt }) =>
+    ratedPower({
+      ...belt,
+      beltSpeed: blowerRun.beltSpeed.rated,
+      teethInMesh: Math.min(
+        ...blowerRun.run.pulleys.map(({ teethInMesh }) => teethInMesh ?? Number.POSITIVE_INFINITY),
+      ) as Count,
+    }),
+  formula: "P_{b,r} = \\left(k_z\\left(\\frac{b}{b_0}\\right)^{1.14} T_a - \\frac{b}{b_0}\\,m'\\,v^2\\right) v",
+  source: "ISO 5295 (form, from memory); the pull is the maker's",
+  assumptions: ["No service factor: shock, heat and the crank's torsional vibration want a margin on top."],
+});
+
+export const blowerBeltLoad = cell("blowerBeltLoad", {
+  label: "Power through the blower belt",
+  kind: "power",
+  symbol: "P_{b,l}",
+  from: { blowerShaftPower },
+  compute: ({ blowerShaftPower }) => blowerShaftPower,
+  formula: "P_{b,l} = P_{bl}",
+  source: "definition",
+  limits: [{ component: "blower belt", side: "most", bound: blowerBeltRating }],
 });
 
 export const accessoryDrive = structure("accessoryDrive", {

@@ -53,7 +53,7 @@ export const blowerHeight = setting("blowerHeight", {
   symbol: "y_b",
   kind: "length",
   unit: "mm",
-  value: 440,
+  value: 437,
   span: [200, 900],
   step: 1,
 });
@@ -110,15 +110,37 @@ export const blowerBeltSpeedLimit = setting("blowerBeltSpeedLimit", {
   note: "Ask the maker of belt and pulleys: cast pulleys stand less than steel or aluminium ones.",
 });
 
-export const pullPerWidthLimit = setting("pullPerWidthLimit", {
-  label: "Blower belt pull allowed",
-  symbol: "F_{lim}",
+export const allowablePull = setting("allowablePull", {
+  label: "Pull that the belt carries at its base width",
+  symbol: "T_a",
   kind: "force",
   unit: "N",
-  value: 4200,
-  span: [500, 20000],
-  step: 100,
-  note: "Working pull of the belt in its width, from its maker's tables; the value here is invented.",
+  value: 1900,
+  span: [100, 10000],
+  step: 50,
+  note: "A maker's number, from the tables of the belt in hand; the value here is invented.",
+});
+
+export const beltBaseWidth = setting("beltBaseWidth", {
+  label: "Base width of that rating",
+  symbol: "b_0",
+  kind: "length",
+  unit: "mm",
+  value: 40,
+  span: [10, 100],
+  step: 1,
+});
+
+export const beltBaseMass = setting("beltBaseMass", {
+  label: "Mass of the belt at its base width",
+  symbol: "m'",
+  kind: "massPerLength",
+  hint: "small",
+  unit: "g/m",
+  value: 360,
+  span: [20, 2000],
+  step: 10,
+  note: "8 to 10 g for each metre and millimetre of width at 14 mm pitch, from memory.",
 });
 
 export const meshLeast = setting("meshLeast", {

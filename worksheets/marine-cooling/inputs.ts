@@ -27,7 +27,7 @@ export const rawWaterDisplacement = setting("rawWaterDisplacement", {
   kind: "volumePerTurn",
   hint: "small",
   unit: "cc/rev",
-  value: 290,
+  value: 250,
   span: [20, 1500],
   step: 5,
 });
@@ -110,7 +110,7 @@ export const jacketExchanger = setting("jacketExchanger", {
   symbol: "UA_j",
   kind: "thermalConductance",
   unit: "kW/K",
-  value: 11,
+  value: 5.5,
   span: [0.5, 60],
   step: 0.25,
 });
@@ -162,7 +162,7 @@ export const oilCooler = setting("oilCooler", {
   symbol: "UA_o",
   kind: "thermalConductance",
   unit: "kW/K",
-  value: 2.6,
+  value: 1.6,
   span: [0.1, 20],
   step: 0.1,
 });
@@ -203,7 +203,7 @@ export const gearCooler = setting("gearCooler", {
   symbol: "UA_g",
   kind: "thermalConductance",
   unit: "kW/K",
-  value: 0.55,
+  value: 0.36,
   span: [0.02, 10],
   step: 0.02,
 });
@@ -223,7 +223,7 @@ export const fuelCooler = setting("fuelCooler", {
   symbol: "UA_f",
   kind: "thermalConductance",
   unit: "kW/K",
-  value: 0.5,
+  value: 0.2,
   span: [0.02, 5],
   step: 0.02,
 });
@@ -274,7 +274,7 @@ export const exhaustHose = setting("exhaustHose", {
   symbol: "d_h",
   kind: "length",
   unit: "mm",
-  value: 254,
+  value: 203,
   span: [50, 500],
   step: 1,
 });

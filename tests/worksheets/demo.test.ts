@@ -1,0 +1,86 @@
+import { describe, expect, test } from "vitest";
+import { assess, type Cell, Refusal } from "../../lib/graph";
+import { type KindName, unitNamed } from "../../lib/quantity";
+import * as air from "../../worksheets/air-demand/cells";
+import * as boost from "../../worksheets/boost/cells";
+import { demand } from "../../worksheets/boost/demand";
+import { heatCarrier, ratedPower } from "../../worksheets/brief/cells";
+import * as drives from "../../worksheets/drive-speeds/cells";
+import { unitLoads } from "../../worksheets/drive-speeds/cells";
+import * as fuel from "../../worksheets/fuel-delivery/cells";
+import * as marine from "../../worksheets/marine-cooling/cells";
+import { seaCapacityRate } from "../../worksheets/marine-cooling/rawWater";
+import { cellsOf, graph, nodesBySheet } from "../../worksheets/model";
+import { demo, demoIn, demoInstallations, demoNotices, demoText } from "./demo";
+import { plausible } from "./plausible";
+
+describe.each(demoInstallations)("the demo build in the installation %s", (installation) => {
+  const evaluation = demoIn(installation);
+
+  test("answers every cell", () => {
+    const refused = graph.cells.flatMap((cell) => {
+      const value = evaluation.get(cell);
+      return value instanceof Refusal ? [`${cell.key}: ${value.message}`] : [];
+    });
+    expect(refused).toEqual([]);
+  });
+
+  test("holds every number within what the trade takes for plausible", () => {
+    const strange = graph.cells.flatMap((cell) => {
+      const range = plausible[cell.key];
+      if (!range || !cell.kind) return [];
+      const { factor, offset } = unitNamed(cell.kind as KindName, range.unit as never);
+      const read = (evaluation.require(cell) as number) / factor - offset;
+      return read >= range.span[0] && read <= range.span[1] ? [] : [`${cell.key} is ${read} ${range.unit}, not ${range.span}`];
+    });
+    expect(strange).toEqual([]);
+  });
+
+  test("is past no limit that counts in it", () => {
+    const past = assess(countingCells(), evaluation).filter(({ standing }) => standing === "past");
+    expect(past.map(({ component, label }) => `${component}: ${label}`)).toEqual([]);
+  });
+
+  test("agrees between sheets", () => {
+    const at = <T>(cell: { readonly key: string } & Parameters<typeof evaluation.require<T>>[0]) => evaluation.require(cell);
+    // the air that the fuel asks for is the air that the charge path carries
+    expect(at(air.airFlow) / at(boost.chargePath).airFlow - 1).toBeLessThan(1e-9);
+    expect(Math.abs(at(air.fuelFlow) / at(demand).fuelFlow - 1)).toBeLessThan(1e-9);
+    // what the manifold needs is what the path gives
+    expect(Math.abs(at(air.pressureNeeded) / at(boost.manifoldPressure) - 1)).toBeLessThan(1e-9);
+    expect(Math.abs(at(air.frictionPower) / at(demand).powers.friction - 1)).toBeLessThan(1e-9);
+    expect(Math.abs(at(air.pumpingPower) - at(demand).powers.pumping)).toBeLessThan(1e-6 * at(ratedPower));
+    // the blower's torque and speed are its power
+    expect(Math.abs((at(drives.blowerTorque) * 2 * Math.PI * at(drives.blowerSpeed)) / at(boost.blowerShaftPower) - 1)).toBeLessThan(1e-12);
+    // the fuel pump takes on the belt what the air sheet charged for it
+    const pump = at(unitLoads).find(({ unit }) => unit === "Fuel pump")!;
+    expect(pump.power).toBe(at(air.fuelPumpPower));
+    expect(pump.speed).toBeCloseTo(at(fuel.pumpSpeed), 12);
+    // the sea's rise carries all of the heat, and the heat balance closes
+    const rise = at(marine.rawWaterDischarge) - at(marine.marineCircuit).seaTemperatures[0]!;
+    expect(Math.abs((rise * at(seaCapacityRate)) / at(marine.seaHeat) - 1)).toBeLessThan(1e-9);
+    const balance = at(boost.heatBalance);
+    expect(Math.abs(balance.unaccounted) / at(ratedPower)).toBeLessThan(1e-9);
+  });
+
+  function countingCells(): readonly Cell[] {
+    const afloat = evaluation.require(heatCarrier) === "seaWater";
+    return Object.keys(nodesBySheet).flatMap((sheet) => (sheet === "marine-cooling" && !afloat ? [] : cellsOf(sheet)));
+  }
+});
+
+test("every single number of the sheets has a plausible range with its source, and no range is idle", () => {
+  const scalars = graph.cells.filter(({ kind }) => kind !== undefined).map(({ key }) => key);
+  expect(scalars.filter((key) => !plausible[key])).toEqual([]);
+  expect(Object.keys(plausible).filter((key) => !scalars.includes(key))).toEqual([]);
+  expect(Object.values(plausible).every(({ source }) => source.length > 5)).toBe(true);
+});
+
+test("the demo's file gives every input and nothing that is not known", () => {
+  expect(demoNotices).toEqual([]);
+  expect(Object.keys(JSON.parse(demoText).inputs).sort()).toEqual(graph.inputs.map(({ key }) => key).sort());
+});
+
+test("the demo says that it is invented", () => {
+  expect(demo.note).toContain("invented");
+});

@@ -1,0 +1,17 @@
+import { airDemandPage } from "./air-demand/page";
+import { boostPage } from "./boost/page";
+import { briefPage } from "./brief/page";
+import { driveSpeedsPage } from "./drive-speeds/page";
+import { fuelDeliveryPage } from "./fuel-delivery/page";
+import { marineCoolingPage } from "./marine-cooling/page";
+import type { Sheet } from "./sheet";
+
+/** Every sheet, in the order in which the trade thinks. */
+export const sheets: readonly Sheet[] = [
+  briefPage,
+  airDemandPage,
+  boostPage,
+  fuelDeliveryPage,
+  driveSpeedsPage,
+  marineCoolingPage,
+];
