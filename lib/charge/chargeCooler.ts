@@ -6,6 +6,7 @@ import {
   heatOfVaporization,
   saturationHumidityRatio,
   saturationPressureSpan,
+  saturationTemperatureSpan,
   vapourPressure,
 } from "../fluid";
 import { requireNotNegative, requirePositive, requireWithin } from "../quantity/guard";
@@ -108,7 +109,8 @@ export interface Condensate {
 
 /**
  * Water condensed in a charge cooler [kg/s], and its heat [W]: ṁ (w − w_sat(T, p)) where that is above zero.
- * Pressure raises the dew point: boost can wring water out of a day that is far from foggy.
+ * Pressure raises the dew point: boost can wring water out of a day that is far from foggy. Below freezing, what air
+ * holds at 0 °C is taken: what freezes out beyond is left out.
  *
  * @param charge dry air, humidity and state after the cooler [kg/s, kg/kg, K, Pa]
  * @throws RangeError if an argument is outside its span
@@ -126,11 +128,13 @@ export function chargeCondensate(charge: CooledCharge): Condensate {
   if (temperature >= dew) {
     return { condenses: false, dewPoint: dew, condensateFlow: 0 as MassFlow, latentHeat: 0 as Power };
   }
-  const condensateFlow = dryAirFlow * (humidityRatio - saturationHumidityRatio({ temperature, pressure }));
+  const liquid = Math.max(temperature, saturationTemperatureSpan[0]) as Temperature;
+  const held = saturationHumidityRatio({ temperature: liquid, pressure });
+  const condensateFlow = dryAirFlow * (humidityRatio - held);
   return {
     condenses: true,
     dewPoint: dew,
     condensateFlow: condensateFlow as MassFlow,
-    latentHeat: (condensateFlow * heatOfVaporization(temperature)) as Power,
+    latentHeat: (condensateFlow * heatOfVaporization(liquid)) as Power,
   };
 }

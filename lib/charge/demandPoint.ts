@@ -6,8 +6,9 @@ import type { Area, MassFlow, Power, Ratio, RotationalSpeed } from "../quantity/
 import { type BalancedMarch, balancePath } from "./balancePath";
 import { chargeOf } from "./chargePath";
 import type { DemandBuild, DemandExhaust, DemandPoint } from "./demandBuild";
-import { type DemandState, type DemandTrial, demandState, type StarvedTrial } from "./demandState";
+import { type DemandState, type DemandTrial, demandState } from "./demandState";
 import { describePath, requireCharging } from "./describePath";
+import { type Attempt, fuelBracket, surplus } from "./fuelBracket";
 import { nozzleArea } from "./nozzle";
 
 /** A power wanted at a speed. */
@@ -17,10 +18,6 @@ export interface WantedPower {
   /** power at the flywheel [W], 0 or above */
   readonly brakePower: Power;
 }
-
-type Outcome = DemandState | StarvedTrial;
-/** Powers of a trial of fuel flow, with the path it ran on. */
-type Attempt = (fuelFlow: number) => { readonly trial: DemandTrial; readonly outcome: Outcome };
 
 /**
  * What a wanted power at a speed asks for [kg/s, Pa, K, W]: the fuel flow at which gross indicated power equals
@@ -68,7 +65,9 @@ export function demandPoint(build: DemandBuild, { engineSpeed, brakePower }: Wan
   const idleFuel = idling.airFlow / airPerFuel;
   const idleAirSuffices = surplus(onIdleAir(idleFuel).outcome) >= 0;
   const attempt = remembered(idleAirSuffices ? onIdleAir : onWantedAir);
-  const bracket = idleAirSuffices ? ([idleFuel * leastFuelShare, idleFuel] as const) : fuelBracket(attempt, idleFuel);
+  const bracket = idleAirSuffices
+    ? ([(idleFuel * build.excessAirRatio) / mostExcessAir, idleFuel] as const)
+    : fuelBracket(attempt, idleFuel);
   const found = brentRoot((fuelFlow) => surplus(attempt(fuelFlow).outcome), bracket, {
     tolerance: 1e-14 * bracket[1],
     name: "demandPoint: balance of power",
@@ -86,8 +85,8 @@ function scaled(path: BalancedMarch, airFlow: number, slopes: Slopes | undefined
   return { airFlow, turbochargerRatio: ratio, blowerRatio, sinkWarming, ...(slopes && { slopes }) };
 }
 
-/** Share of the fuel for wanted air on idle air, from which to look upwards: excess air up to 500. */
-const leastFuelShare = 1 / 500;
+/** Excess air beyond which no engine fires, and no burnt gas is told from air: less fuel is not looked for. */
+const mostExcessAir = 900;
 
 /** Bracketing and root finding ask twice for the same fuel flow. */
 function remembered(attempt: Attempt): Attempt {
@@ -99,42 +98,6 @@ function remembered(attempt: Attempt): Attempt {
     known.set(fuelFlow, now);
     return now;
   };
-}
-
-function surplus({ given, needed }: Outcome): number {
-  return given - needed;
-}
-
-/**
- * Two fuel flows around the lowest balance of power. Each trial takes what the last one needed and a little more: the
- * powers grow slower than the fuel, or there is no balance.
- */
-function fuelBracket(attempt: Attempt, least: number): readonly [number, number] {
-  let below = least;
-  for (let trials = 0; trials < 60; trials++) {
-    const { outcome } = attempt(below);
-    const perFuel = outcome.given / below;
-    const wanted = Math.max((1.02 * outcome.needed) / perFuel, 1.02 * below);
-    const above = Math.min(wanted, 4 * below);
-    const next = attempt(above);
-    if (surplus(next.outcome) > 0) return [below, above];
-    if (above > 100 * least || (outOfReach(next.outcome) && trials > 20)) throw refused(next.trial, next.outcome);
-    below = above;
-  }
-  const last = attempt(below);
-  throw refused(last.trial, last.outcome);
-}
-
-/** Whether the exhaust starves the turbines though the fuel would do for everything but pumping. */
-function outOfReach(outcome: Outcome): boolean {
-  return "starved" in outcome && outcome.given > outcome.needed;
-}
-
-function refused({ path, fuelFlow }: DemandTrial, outcome: Outcome): RangeError {
-  if ("starved" in outcome) return outcome.starved;
-  return new RangeError(
-    `demandPoint: no balance of power; what the charge takes grows as fast as the fuel: at ${(1000 * fuelFlow).toFixed(1)} g/s the cylinders give ${(outcome.given / 1000).toFixed(0)} kW of ${(outcome.needed / 1000).toFixed(0)} kW needed, with turbochargers at pressure ratio ${path.turbochargerRatio.toFixed(2)} and ${(outcome.turbineInletPressure / 1e5).toFixed(1)} bar before the turbines`,
-  );
 }
 
 function requireBuild(build: DemandBuild, engineSpeed: RotationalSpeed): Gas {
