@@ -1,17 +1,11 @@
-import demoText from "../worksheets/demo/hollowfell.json?raw";
+import { sheets } from "../worksheets";
 import { readBuild, writeBuild } from "../worksheets/build/file";
-import { graph, nodesBySheet, program } from "../worksheets/model";
-import { lines, type Sheet } from "../worksheets/sheet";
+import demo from "../worksheets/demo/hollowfell.json?raw";
+import { graph, program } from "../worksheets/model";
 import { mountPage } from "./page";
 
-const sheets: readonly Sheet[] = Object.entries(nodesBySheet).map(([key, nodes]) => ({
-  key,
-  title: key,
-  answers: "?",
-  blocks: lines(...nodes),
-}));
-const read = readBuild(demoText, graph);
-if (!read.ok) throw new Error(read.message);
+const read = readBuild(demo, graph);
+if (!read.ok) throw new Error(`the demo build cannot be read: ${read.message}`);
 
 mountPage(document.getElementById("page")!, {
   sheets,

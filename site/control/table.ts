@@ -73,17 +73,19 @@ export function tableControl(input: TableInput, session: Session): { readonly el
     const down = h("button", { type: "button", class: "quiet down", onclick: () => move(1) }, "↓");
     const remove = h("button", { type: "button", class: "quiet take", onclick: take }, "×");
     const ordinal = h("th", { scope: "row", class: "ordinal" });
+    const places = cells.map(({ element: control }, i) => h("td", { "data-type": columns[i]![1].type }, control));
     return {
       element: h(
         "tr",
         {},
         ordinal,
-        ...cells.map(({ element: control }, i) => h("td", { "data-type": columns[i]![1].type }, control)),
+        ...places,
         h("td", { class: "order" }, up, down, remove),
       ),
       refresh: (row, index, count) => {
         at = index;
         setText(ordinal, String(index + 1));
+        for (const [i, place] of places.entries()) setAttribute(place, "data-label", labelOf(columns[i]![1], session));
         for (const [i, [name, column]] of columns.entries()) cells[i]!.show(row[name], `${column.label}, row ${index + 1}`);
         setAttribute(up, "disabled", index === 0);
         setAttribute(down, "disabled", index === count - 1);
@@ -110,6 +112,13 @@ export function tableControl(input: TableInput, session: Session): { readonly el
     setAttribute(add, "disabled", now.length >= most);
   };
   return { element, refresh };
+}
+
+/** A column's name with the unit shown. */
+function labelOf(column: Column, session: Session): string {
+  if (column.type !== "quantity") return column.label;
+  const unit = unitNamed(column.kind, unitSymbol(session.state.units, column)).written;
+  return unit === "" ? column.label : `${column.label}, ${unit}`;
 }
 
 interface CellControl {
