@@ -1,4 +1,5 @@
 import {
+  chenFlynnCoefficients,
   exhaustTemperature,
   frictionMeanEffectivePressure,
   frictionPower,
@@ -8,6 +9,7 @@ import {
 } from "../engine";
 import { burntGas, type Gas } from "../fluid";
 import type {
+  Fraction,
   MassFlow,
   Power,
   Pressure,
@@ -80,7 +82,7 @@ export function demandState(build: DemandBuild, trial: DemandTrial): DemandState
   const friction = frictionMeanEffectivePressure({
     peakPressure,
     meanPistonSpeed: meanPistonSpeed(engine.stroke, engineSpeed),
-    ...(engine.friction && { coefficients: engine.friction }),
+    coefficients: engine.friction ?? chenFlynnCoefficients,
   });
   const lostToFriction = frictionPower({ frictionMeanEffectivePressure: friction, displacement, engineSpeed });
   const blowerSpeed = (build.blower.driveRatio * engineSpeed) as RotationalSpeed;
@@ -116,9 +118,7 @@ export function demandState(build: DemandBuild, trial: DemandTrial): DemandState
       inletTemperature: turbineInletTemperature,
       isentropicEfficiency: build.turbochargers.turbineEfficiency,
       mechanicalEfficiency: build.turbochargers.mechanicalEfficiency,
-      ...(build.turbochargers.wastegateFraction !== undefined && {
-        wastegateFraction: build.turbochargers.wastegateFraction,
-      }),
+      wastegateFraction: build.turbochargers.wastegateFraction ?? (0 as Fraction),
       gas: exhaustGas,
     });
     const turbineOutletPressure = pressureAfterTurbine({
@@ -136,7 +136,7 @@ export function demandState(build: DemandBuild, trial: DemandTrial): DemandState
       manifoldPressure,
       displacement,
       engineSpeed,
-      ...(engine.valveLoss !== undefined && { valveLoss: engine.valveLoss }),
+      valveLoss: engine.valveLoss ?? (0 as PressureDifference),
       gainCounts: build.pumpingGainCounts,
     });
     return {
