@@ -85,19 +85,22 @@ function frostTemperature(pressure: number): number {
 }
 
 /** Temperatures for which heatOfVaporization answers [K]. */
-export const vaporizationSpan: Span = [273.15, 273.15 + 150];
+export const vaporizationSpan: Span = [saturationTemperatureSpan[0], 273.15 + 150];
 
 /**
- * Heat that turns liquid water of a temperature into saturated vapour of the same temperature [J/kg].
+ * Heat that turns water of a temperature into saturated vapour of the same temperature [J/kg]: liquid water from 0 °C, ice
+ * below, which takes the heat of melting too, a step of 0.333 MJ/kg.
  *
- * @param temperature temperature [K], 273.15 to 423.15
+ * @param temperature temperature [K], 223.15 to 423.15
  * @throws RangeError outside vaporizationSpan
- * @source own fit of the fourth degree in °C to IAPWS R7-97, regions 1 and 2 on the saturation line; largest gap 0.002 %
+ * @source own fit of the fourth degree in °C to IAPWS R7-97, regions 1 and 2 on the saturation line, largest gap 0.002 %; ice:
+ * R. R. Rogers, M. K. Yau, A Short Course in Cloud Physics (1989), table 2.1 as a quadratic (from memory)
  * @example heatOfVaporization(313.15) // 2.40599e6
  */
 export function heatOfVaporization(temperature: Temperature): SpecificEnergy {
   requireWithin("heatOfVaporization: temperature", temperature, vaporizationSpan, "K");
   const t = temperature - 273.15;
+  if (temperature < freezing) return (2834.1e3 - t * (0.29e3 + t * 4)) as SpecificEnergy;
   const slope = -2.36756861e3 + t * (2.31726419e-1 + t * (-7.98463307e-3 - t * 1.94835316e-5));
   return (2.50088553e6 + t * slope) as SpecificEnergy;
 }

@@ -65,6 +65,18 @@ describe("saturationVapourPressure(temperature)", () => {
     expect(saturationTemperature(pascal(611.18))).toBe(273.15);
   });
 
+  // Clausius and Clapeyron: L = R T² d(ln p)/dT with R = 461.52 J/(kg·K), vapour an ideal gas and the ice's volume nothing.
+  test("heatOfVaporization of ice is what the slope of its vapour pressure asks for, within 0.1 %", () => {
+    for (const t of between(230, 273, 12)) {
+      const ratioOfPressures = saturationVapourPressure(kelvin(t + 0.05)) / saturationVapourPressure(kelvin(t - 0.05));
+      expect(gap(heatOfVaporization(kelvin(t)), (461.52 * t * t * Math.log(ratioOfPressures)) / 0.1)).toBeLessThan(
+        1e-3,
+      );
+    }
+    const melting = heatOfVaporization(celsius(-1e-6)) - heatOfVaporization(celsius(0));
+    expect(melting / 1e6).toBeCloseTo(0.3335, 2); // heat of melting, from memory
+  });
+
   test("refuses deep frost, and all beyond the critical point", () => {
     expect(() => saturationVapourPressure(celsius(-51))).toThrow(
       "saturationVapourPressure: temperature is 222.15 K; it must be 223.15 to 647.096 K",
