@@ -11,6 +11,9 @@ interface RowView {
   refresh(row: Row, index: number, count: number): void;
 }
 
+/** More columns than this stand in several rows under their names. */
+const mostAcross = 6;
+
 /** An editor for a list of like things: a table with a control in every place, and rows that can be added, taken away and moved. */
 export function tableControl(input: TableInput, session: Session): { readonly element: HTMLElement; refresh(): void } {
   const columns = Object.entries(input.columns);
@@ -48,7 +51,7 @@ export function tableControl(input: TableInput, session: Session): { readonly el
   );
   const element = h(
     "div",
-    { class: "table-input", "data-input": input.key, role: "group", "aria-label": input.label },
+    { class: "table-input", "data-many": columns.length > mostAcross, "data-input": input.key, role: "group", "aria-label": input.label },
     h("div", { class: "wide" }, table),
     remark,
     h("p", { class: "table-foot" }, add),

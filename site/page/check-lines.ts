@@ -25,12 +25,12 @@ export function checkLines(desk: Desk, standings: Standings, cell: Cell): { read
       show: (check) => {
         const { units } = desk.session.state;
         const shown = written(units, check, check.value, { steady: true });
-        setText(name, check.label === cell.label ? check.component : `${check.component}, ${check.label}`);
+        setText(name, checkName(check));
         setText(number, shown.number);
         setText(unit, shown.unit);
         setText(bound, `${check.side === "most" ? "≤" : "≥"} ${written(units, check, check.bound).number}`);
         const held = sameCheck(check, standings.held(cell));
-        limit.show([check], held ? [held] : []);
+        limit.show([check], held ? [held] : [], false);
       },
     };
   };
@@ -48,4 +48,9 @@ export function checkLines(desk: Desk, standings: Standings, cell: Cell): { read
       element.hidden = inOrder.length === 0;
     },
   };
+}
+
+/** Part and quantity; the quantity alone where it names its part already. */
+function checkName({ component, label }: Check): string {
+  return label.toLowerCase().includes(component.toLowerCase()) ? label : `${component}: ${label}`;
 }

@@ -100,12 +100,11 @@ function ledgerRow(desk: Desk, standings: Standings, { cell, component, label, s
   const capacity = h("td", { "data-type": "number" }, h("span", { class: "side-words" }, side === "most" ? "at most " : "at least "), bound);
   const rule = limitRule();
   const mark = standingMark();
-  const words = label === cell.label ? label : `${cell.label}: ${label}`;
   const element = h(
     "tr",
     {},
     h("th", { scope: "row" }, component),
-    h("td", { class: "quantity" }, lineLink(desk, cell, words)),
+    h("td", { class: "quantity" }, lineLink(desk, cell, label)),
     demand,
     capacity,
     h("td", { class: "room" }, h("span", { class: "limit" }, rule.element, mark.element)),

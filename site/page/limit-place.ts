@@ -11,14 +11,14 @@ export function limitPlace() {
   const element = h("span", { class: "limit", hidden: true }, h("span", { class: "limit-rule" }, rule.element, more), mark.element);
   return {
     element,
-    /** @param checks now, tightest first @param held those of the reference */
-    show: (checks: readonly Check[], held: readonly Check[]): void => {
+    /** @param checks now, tightest first @param held those of the reference @param named whether the part is named beside the margin */
+    show: (checks: readonly Check[], held: readonly Check[], named = true): void => {
       const [tightest] = checks;
       element.hidden = tightest === undefined;
       if (!tightest) return;
       const { margin, standing, component } = tightest;
       rule.show(margin, standing, sameCheck(tightest, held)?.margin);
-      mark.show(standing, `${marginWords(margin)}, ${component}`);
+      mark.show(standing, named ? `${marginWords(margin)}, ${component}` : marginWords(margin));
       setText(more, checks.length > 1 ? `+${checks.length - 1} more` : "");
       setAttribute(more, "title", checks.length > 1 ? checks.slice(1).map((check) => `${check.component}: ${marginWords(check.margin)}`).join("; ") : undefined);
     },
