@@ -5,7 +5,9 @@ import { type Build, declaredValues } from "../../worksheets/build/build";
 import { readBuild, writeBuild } from "../../worksheets/build/file";
 import { evaluateCommand } from "../../worksheets/command/evaluateCommand";
 import { evaluateIn, help } from "../../worksheets/command/evaluateIn";
+import { commandSheet } from "../../worksheets/command/model";
 import { graph, program as notebookProgram } from "../../worksheets/model";
+import { lines, type Sheet, tabulated } from "../../worksheets/sheet";
 import * as fixture from "../lib/graph/fixture";
 import { airDemand, declared } from "../lib/graph/fixture";
 import { anyBuild } from "./randomBuild";
@@ -23,8 +25,8 @@ const model = {
   graph: airDemand,
   program,
   sheets: [
-    { title: "Air demand", cells: airDemand.cells.filter(({ key }) => !chargeKeys.has(key)) },
-    { title: "Charge", cells: airDemand.cells.filter(({ key }) => chargeKeys.has(key)) },
+    { title: "Air demand", cells: airDemand.cells.filter(({ key }) => !chargeKeys.has(key)), tabulations: [] },
+    { title: "Charge", cells: airDemand.cells.filter(({ key }) => chargeKeys.has(key)), tabulations: [] },
   ],
 };
 
@@ -79,7 +81,6 @@ describe("evaluate FILE", () => {
     expect(out).toMatch(
       /\n {2}Pulleys +2 parts\n {4}Speed of the fan +3150 rpm +fan: at most 9000 rpm, 65\.0 % left\n/,
     );
-    expect(out).toMatch(/cooler: at least 0 K, inside\n/);
   });
 
   test("sets numbers flush with their units under each other, without blanks at the ends of lines", () => {
@@ -129,6 +130,8 @@ describe("evaluate FILE", () => {
     expect(evaluate("engine.json", "--set", "meterCapacity=50 kg/min").out).toContain(
       "at most 50 kg/min, PAST by 18.9 %\n",
     );
+    const warmed = evaluate("engine.json", "--set", "ratedPower=200 kW", "--set", "coolantTemperature=380 K");
+    expect(warmed.out).toContain("cooler: at least 0 K, PAST\n");
   });
 
   test("tells on standard error what the file holds that it does not use", () => {
@@ -143,6 +146,59 @@ describe("evaluate FILE", () => {
     const { out } = evaluateIn(model, ["x.json"], () => text);
     expect(out).toContain("a�[31m�b, Test cell\n");
     expect(out).toContain("Speed of the a�b�");
+  });
+});
+
+describe("evaluate FILE, with sheets as the page has them", () => {
+  const laidOut = tabulated({
+    key: "run",
+    title: "Pulley by pulley",
+    of: fixture.pulleys,
+    columns: [
+      { label: "Unit" },
+      { label: "Speed", kind: "rotationalSpeed" },
+      { label: "Load", kind: "power" },
+      { label: "Rank" },
+    ],
+    rows: (run) => run.map(({ name, speed, load }, i) => [name, speed, load, i + 1]),
+  });
+  const sheet: Sheet = {
+    key: "run",
+    title: "The run",
+    answers: "How fast it turns.",
+    blocks: [...lines(fixture.torque), laidOut, ...lines(fixture.fuelFlow)],
+    applies: { choice: fixture.stages, is: "two", otherwise: "One stage has no run." },
+  };
+  const own = [fixture.fuelFlow, fixture.airFlow, fixture.pulleys, fixture.torque];
+  const sheets = [commandSheet(sheet, own, airDemand)];
+  const run = (...args: readonly string[]) => evaluateIn({ ...model, sheets }, ["engine.json", ...args], readFile).out;
+
+  test("prints cells in reading order, and lays structured values out", () => {
+    expect(run().split("\n").slice(2)).toEqual([
+      "The run",
+      expect.stringMatching(/^ {2}Torque +3183 N·m$/),
+      expect.stringMatching(/^ {2}Pulleys +2 parts$/),
+      "    Unit        Speed, rpm  Load, kW  Rank",
+      "    fan               3150        12     1",
+      "    water pump        5250         3     2",
+      expect.stringMatching(/^ {4}Speed of the fan +3150 rpm +fan: at most/),
+      expect.stringMatching(/^ {4}Speed of the water pump +5250 rpm +water pump: at most/),
+      expect.stringMatching(/^ {2}Fuel flow/),
+      expect.stringMatching(/^ {2}Air flow +59\.47 kg\/min +air meters: at most/),
+      "",
+    ]);
+    expect(run("--units", "US")).toContain(
+      "    Unit        Speed, rpm  Load, hp  Rank\n    fan               3150     16.09     1\n",
+    );
+  });
+
+  test("says why a sheet does not count, and leaves its limits out", () => {
+    const out = run("--set", "stages=one");
+    expect(out).toContain("The run\n  One stage has no run.\n");
+    expect(out).not.toContain("at most");
+    expect(JSON.parse(run("--set", "stages=one", "--json")).every((each: Printed) => each.margins.length === 0)).toBe(
+      true,
+    );
   });
 });
 
@@ -176,7 +232,8 @@ describe("evaluate FILE --json", () => {
       source: "definition",
     });
     // A bound of zero has no share.
-    expect(asJson().get("coolerRoom")!.margins[0]).toMatchObject({ margin: null, standing: "inside", bound: 0 });
+    const warmed = asJson("--set", "ratedPower=200 kW", "--set", "coolantTemperature=380 K");
+    expect(warmed.get("coolerRoom")!.margins).toMatchObject([{ margin: null, standing: "past", bound: 0 }]);
     expect(asJson().get("pulleys")).toMatchObject({ unit: null, value: [{ name: "fan" }, { name: "water pump" }] });
   });
 

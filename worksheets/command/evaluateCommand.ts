@@ -5,6 +5,7 @@ import { type CommandResult, evaluateIn } from "./evaluateIn";
 const sheets = Object.keys(nodesBySheet).map((key) => ({
   title: titleOf(key),
   cells: [...cellsOf(key)].sort((a, b) => graph.position.get(a.key)! - graph.position.get(b.key)!),
+  tabulations: [],
 }));
 
 /**

@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import type { Evaluation } from "../../lib/graph";
 import type { UnitSystem } from "../../lib/quantity";
 import { type Build, type Installation, inputsOf } from "../build/build";
 import { readBuild } from "../build/file";
@@ -7,7 +8,7 @@ import type { CommandModel } from "./model";
 import { nearestName } from "./nearest";
 import { reportFields, reportOf } from "./report";
 import { withSettings } from "./settings";
-import { sheetsText } from "./sheetText";
+import { type SheetReport, sheetsText } from "./sheetText";
 
 /** What a command leaves behind: its exit code, and what it says on standard output and standard error. */
 export interface CommandResult {
@@ -71,11 +72,7 @@ function evaluated(model: CommandModel, args: readonly string[], readFile: (path
   if (!read.ok) throw new Unreadable(file, read.message);
   const installation = installationNamed(read.build, values.installation);
   const inputs = withSettings(model.graph, inputsOf(read.build, installation.key), values.set ?? []);
-  const evaluation = model.program.run(inputs);
-  const sheets = model.sheets.map(({ title, cells }) => ({
-    title,
-    reports: cells.map((cell) => reportOf(cell, evaluation, model.graph)),
-  }));
+  const sheets = sheetReports(model, model.program.run(inputs));
 
   const err = read.notices.map((notice) => `note: ${plainLine(notice)}\n`).join("");
   if (values.json) {
@@ -84,6 +81,16 @@ function evaluated(model: CommandModel, args: readonly string[], readFile: (path
   }
   const title = plainLine(`${read.build.name}, ${installation.label}`);
   return { code: 0, out: `${title}\n\n${sheetsText(sheets, system)}\n`, err };
+}
+
+/** What every sheet came to; the limits of one that does not apply are left out. */
+function sheetReports({ graph, sheets }: CommandModel, evaluation: Evaluation): readonly SheetReport[] {
+  return sheets.map(({ title, cells, tabulations, applies }) => {
+    const counts = applies === undefined || evaluation.get(applies.choice) === applies.is;
+    const reports = cells.map((cell) => reportOf(cell, evaluation, graph));
+    if (counts) return { title, reports, tabulations };
+    return { title, aside: applies.otherwise, reports: reports.map((each) => ({ ...each, checks: [] })), tabulations };
+  });
 }
 
 function parsed(args: readonly string[]) {

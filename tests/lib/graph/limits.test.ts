@@ -76,11 +76,19 @@ describe("assess(cells, evaluation)", () => {
       new Set([
         ["airFlow", "air meters", "most", 1.1],
         ["chargeTemperature", "piston crowns", "most", 345],
-        ["coolerRoom", "cooler", "least", 0],
         ["pulleys", "fan", "most", 150],
         ["pulleys", "water pump", "most", 150],
       ]),
     );
+  });
+
+  test("asks nothing of a bound of zero that is met, and tells one that is not", () => {
+    expect(checksOf(fixture.coolerRoom, run(declared))).toEqual([]);
+    // 200 kW hardly need boost: the charge leaves the compressors colder than a coolant of 380 K.
+    const warmed = run({ ...declared, ratedPower: 200e3, coolantTemperature: 380 });
+    expect(checksOf(fixture.coolerRoom, warmed)).toMatchObject([
+      { component: "cooler", side: "least", bound: 0, margin: Number.NEGATIVE_INFINITY, standing: "past" },
+    ]);
   });
 
   test("carries the label, the hint, the source, the margin and the standing", () => {
