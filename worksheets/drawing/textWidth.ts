@@ -14,13 +14,13 @@ const half = /[ ftr()[\]/–-]/;
 export function textWidth(text: string, { size = 13, bold = false }: { size?: number; bold?: boolean } = {}): number {
   let ems = 0;
   for (const letter of text) {
-    if (slim.test(letter)) ems += 0.27;
-    else if (half.test(letter)) ems += 0.36;
-    else if (wide.test(letter)) ems += 0.9;
-    else if (capital.test(letter)) ems += 0.7;
-    else ems += 0.565;
+    if (slim.test(letter)) ems += 0.33;
+    else if (half.test(letter)) ems += 0.4;
+    else if (wide.test(letter)) ems += 0.95;
+    else if (capital.test(letter)) ems += 0.72;
+    else ems += 0.63;
   }
-  return ems * size * (bold ? 1.07 : 1);
+  return ems * size * (bold ? 1.1 : 1);
 }
 
 /** The widest of some texts in CSS pixels. */

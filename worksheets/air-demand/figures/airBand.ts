@@ -11,6 +11,7 @@ interface Air {
   readonly marks: readonly { readonly name: string; readonly flow: number }[];
 }
 
+/** Rows for the marks' labels, at most. */
 const markRows = 3;
 
 /** Height of the band, in CSS pixels. */
@@ -30,7 +31,7 @@ export function airBand(group: Group, { needed, perMeter, meters, capacity, mark
   const rows = [top + places.bar, top + pitch + places.bar] as const;
   const bottom = rows[1] + barHeight + 8 + markRows * leading + 8;
 
-  write(group, "Air, against what the meters read", { x: 0, y: top - 16, look: "band" });
+  write(group, "Air, against what the meters read", { x: 2, y: top - 16, look: "band" });
   axisBelow(group, {
     at: scale,
     ticks: scale.ticks(Math.max(3, Math.floor((right - left) / 90))),
@@ -39,7 +40,6 @@ export function airBand(group: Group, { needed, perMeter, meters, capacity, mark
     title: `Air flow, ${units.unit("massFlow")}`,
   });
 
-  rowWords(group, frame, 0, ["Air needed", units.text("massFlow", needed), share(units, needed / holds)], true);
   group.append("rect").attr("class", "solid").attr("x", px(left)).attr("y", rows[0]).attr("width", px(at(needed) - left)).attr("height", barHeight);
   const shares = Array.from({ length: meters - 1 }, (_, i) => `M${px(at(((i + 1) * needed) / meters))},${rows[0]}v${barHeight}`);
   group.append("path").attr("class", "seam").attr("d", shares.join(""));
@@ -49,7 +49,6 @@ export function airBand(group: Group, { needed, perMeter, meters, capacity, mark
     group.append("path").attr("class", "hatch-past").attr("d", hatching(over, 4));
   }
 
-  rowWords(group, frame, 1, ["Meters at full span", units.text("massFlow", holds), share(units, 1)], false);
   const filled = Math.min(perMeter, capacity);
   const cells = Array.from({ length: meters }, (_, i) => i * capacity);
   const block = (from: number, to: number) => `M${px(at(from))},${rows[1]}H${px(at(to))}v${barHeight}H${px(at(from))}z`;
@@ -60,8 +59,8 @@ export function airBand(group: Group, { needed, perMeter, meters, capacity, mark
     const text = `${name} ${units.text("massFlow", flow)}`;
     const size = textWidth(text);
     const x = at(flow);
-    // Beside its line: to the right, or to the left where there is no room.
-    const start = x + 6 + size > frame.width ? x - 6 - size : x + 6;
+    // Beside its line: to the right, else to the left, else across it.
+    const start = x + 6 + size <= frame.width ? x + 6 : x - 6 - size >= 2 ? x - 6 - size : Math.max(2, frame.width - size);
     return { text, x, start, size };
   });
   const low = rows[1] + barHeight + 8;
@@ -69,15 +68,20 @@ export function airBand(group: Group, { needed, perMeter, meters, capacity, mark
     const [from, to] = [Math.min(x - 2, start), Math.max(x + 2, start + size)];
     return { at: (from + to) / 2, size: to - from };
   }), 4);
-  labels.forEach(({ text, x, start }, i) => {
-    const y = low + taken[i]! * leading + 13;
-    const from = i === 0 || i === 2 ? rows[0] - (stacked ? 2 : 5) : rows[0] - (stacked ? 2 : 5);
-    group.append("path").attr("class", "outline").attr("d", `M${px(x)},${px(from)}V${px(y)}`);
-    write(group, text, { x: start, y });
+  const base = labels.map((_, i) => low + taken[i]! * leading + 13);
+  const lines = labels.map(({ x, start, size }, i) => {
+    const across = start < x && x < start + size;
+    return `M${px(x)},${px(rows[0] - (stacked ? 2 : 5))}V${px(base[i]! - (across ? 14 : 0))}`;
   });
-  const left1 = 1 - perMeter / capacity;
+  group.append("path").attr("class", "outline").attr("d", lines.join(""));
+  labels.forEach(({ text, start }, i) => {
+    write(group, text, { x: start, y: base[i]! });
+  });
+  rowWords(group, frame, 0, ["Air needed", units.text("massFlow", needed), share(units, needed / holds)], true);
+  rowWords(group, frame, 1, ["Meters at full span", units.text("massFlow", holds), share(units, 1)], false);
+  const room = share(units, 1 - perMeter / capacity);
   const words = past
     ? `■ ${units.text("massFlow", needed - holds)} more than the meters read`
-    : `${units.text("massFlow", perMeter)} through each of ${meters}; ${share(units, left1)} of each span left`;
-  write(group, words, { x: stacked ? 0 : left, y: bottom + axisRoom + leading, look: past ? "past" : "mute" });
+    : `${units.text("massFlow", perMeter)} through each of ${meters}, ${room} of span left`;
+  write(group, words, { x: stacked ? 2 : left, y: bottom + axisRoom + leading, look: past ? "past" : "mute" });
 }

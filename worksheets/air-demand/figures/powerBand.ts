@@ -38,7 +38,7 @@ export const rowPlaces = ({ stacked, pitch }: Pick<Columns, "stacked" | "pitch">
 /** Name, value and share of a row, in their columns. */
 export function rowWords(group: Group, frame: Columns, row: number, words: readonly [string, string, string], strong: boolean): void {
   const y = frame.top + row * frame.pitch + rowPlaces(frame).words;
-  write(group, words[0], { x: 0, y, ...(strong && { look: "strong" }) });
+  write(group, words[0], { x: 2, y, ...(strong && { look: "strong" }) });
   write(group, words[1], { x: frame.valueRight, y, anchor: "end", look: "strong" });
   write(group, words[2], { x: frame.width, y, anchor: "end", look: "mute" });
 }
@@ -53,7 +53,7 @@ export function powerBand(group: Group, steps: readonly PowerStep[], frame: Colu
   const whole = steps.at(-1)!.power;
   const bottom = top + steps.length * pitch + 4;
 
-  write(group, "Power, step by step", { x: 0, y: top - 16, look: "band" });
+  write(group, "Power, step by step", { x: 2, y: top - 16, look: "band" });
   axisBelow(group, {
     at: scale,
     ticks: scale.ticks(Math.max(3, Math.floor((right - left) / 90))),

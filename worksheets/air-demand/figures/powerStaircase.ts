@@ -1,8 +1,7 @@
-import { scaleLinear } from "d3";
 import type { Power } from "../../../lib/quantity";
 import { ratedPower } from "../../brief/cells";
 import { blowerShaftPower } from "../../boost/cells";
-import { axisBelow, axisRoom, narrow, plate, share, textWidth, widest } from "../../drawing";
+import { axisRoom, narrow, plate, share, widest } from "../../drawing";
 import { accessoryPower } from "../../drive-speeds/accessories";
 import { figure } from "../../sheet";
 import {
@@ -68,7 +67,7 @@ export const powerStaircase = figure({
     const room = holds - at.airFlow;
     return [
       `To give ${units.text("power", at.ratedPower)} at the flywheel the cylinders must give ${units.text("power", at.indicatedPower)}: ${taken} goes into the engine itself.`,
-      `The fire needs ${units.text("massFlow", at.airFlow)} of air; the meters read up to ${units.text("massFlow", holds)}, ${room >= 0 ? `${share(units, room / holds)} more than they use of their span` : `${units.text("massFlow", -room)} too little`}.`,
+      `The fire needs ${units.text("massFlow", at.airFlow)} of air; the meters read up to ${units.text("massFlow", holds)}, ${room >= 0 ? `so ${share(units, room / holds)} of their span is left` : `${units.text("massFlow", -room)} too little`}.`,
     ].join(" ");
   },
   draw: (at, { width, units }) => {
@@ -84,8 +83,8 @@ export const powerStaircase = figure({
       units,
       stacked,
       width,
-      left: stacked ? 1 : widest([...steps.map(({ name }) => name), "Meters at full span"]) + 16,
-      right: stacked ? width - 12 : width - valueRoom - shareRoom,
+      left: stacked ? 8 : widest([...steps.map(({ name }) => name), "Meters at full span"]) + 16,
+      right: stacked ? width - 14 : width - valueRoom - shareRoom,
       valueRight: width - shareRoom,
       pitch: stacked ? 44 : 30,
     };
@@ -109,7 +108,7 @@ export const powerStaircase = figure({
     return svg;
   },
   table: (at, units) => ({
-    columns: ["", `Value`, "Unit", "Share"],
+    columns: ["What", "Value", "Unit", "Share"],
     rows: [
       ...powerSteps(at).map(({ name, power }) => [
         name,
