@@ -7,6 +7,7 @@ import { frameWork } from "./frames";
 import { quantile, timed } from "./measure";
 import { peerLines, ratiosOf } from "./peers";
 import { sampled, sampleLines } from "./samples";
+import { scalingLines } from "./scaling";
 import { scalarCount, steadyRandom } from "./subject";
 import { milliseconds, tableOf } from "./table";
 
@@ -57,7 +58,7 @@ test("sampled(subject, seed, count) moves the answers, and gives the same ones a
 
 test("the lines of the graph, the demand and the peers are measured", () => {
   const peers = peerLines(10);
-  const lines = [...evaluationLines(subject(), 20), ...demandLines(1), ...peers];
+  const lines = [...evaluationLines(subject(), 20), ...demandLines(1), ...scalingLines(5, 10), ...peers];
   for (const { timing } of lines) expect(timing.p95).toBeGreaterThan(0);
   expect(ratiosOf(peers)).toMatch(
     /^The compiled graph takes [\d.e+]+ times .* the spreadsheet engine takes [\d.e+]+ times/,
@@ -65,7 +66,10 @@ test("the lines of the graph, the demand and the peers are measured", () => {
 });
 
 test("two workers sample what one thread samples", async () => {
-  const lines = await sampleLines(subject(), new URL("./fixtureSubject.ts", import.meta.url).href, 40);
+  const lines = await sampleLines(subject(), new URL("./fixtureSubject.ts", import.meta.url).href, {
+    alone: 40,
+    inWorkers: 60,
+  });
   expect(lines).toHaveLength(3);
   expect(lines[0]!.note).toBe("40 samples, 100.0 % of their numbers answered");
 });

@@ -16,7 +16,6 @@ export function evaluationLines(subject: Subject, runs: number): readonly Measur
     {
       what: "Sweep of the graph over 60 speeds",
       timing: sweep(subject, Math.ceil(runs / 10)),
-      budget: 16,
       note: cells,
     },
   ];

@@ -21,8 +21,18 @@ export function sampled(subject: Subject, seed: number, count: number): Float64A
   return results;
 }
 
+/** How many samples are run in one thread, and in two workers together. */
+export interface SampleCounts {
+  readonly alone: number;
+  readonly inWorkers: number;
+}
+
 /** An uncertainty run of the whole graph: in one thread, and in two that have loaded it before. */
-export async function sampleLines(subject: Subject, module: string, count: number): Promise<readonly Measured[]> {
+export async function sampleLines(
+  subject: Subject,
+  module: string,
+  { alone: count, inWorkers }: SampleCounts,
+): Promise<readonly Measured[]> {
   const start = performance.now();
   const alone = sampled(subject, 1, count);
   const single = performance.now() - start;
@@ -32,7 +42,7 @@ export async function sampleLines(subject: Subject, module: string, count: numbe
   const launch = performance.now();
   const workers = [1, 2].map(() => sampleWorker());
   try {
-    const half = Math.ceil(count / 2);
+    const half = Math.ceil(inWorkers / 2);
     // The first, small task loads the modules and is told apart from the run.
     await Promise.all(workers.map((worker, i) => answerOf(worker, { module, seed: i + 1, count: 1 })));
     const ready = performance.now();
