@@ -47,7 +47,7 @@ export function limitRule(): LimitRule {
 }
 
 function along(margin: number): number {
-  const reached = Math.min(1.16, Math.max(0, 1 - margin));
+  const reached = Math.min(1.14, Math.max(0, 1 - margin));
   return Math.round(place(reached) * 2) / 2;
 }
 

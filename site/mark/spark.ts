@@ -22,8 +22,9 @@ export function spark(): Spark {
       const x = (index: number): number => Math.round((3 + (index / Math.max(1, samples.length - 1)) * (width - 6)) * 10) / 10;
       setAttribute(path, "d", samples.map((value, i) => `${i === 0 ? "M" : "L"}${x(i)} ${y(value)}`).join(""));
       const last = samples.at(-1);
-      setAttribute(dot, "visibility", last === undefined ? "hidden" : "visible");
-      if (last === undefined) return;
+      const drawn = last !== undefined && samples.length > 1;
+      setAttribute(element, "visibility", drawn ? undefined : "hidden");
+      if (!drawn) return;
       setAttribute(dot, "cx", x(samples.length - 1));
       setAttribute(dot, "cy", y(last));
     },

@@ -73,8 +73,8 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly
     setText(cause, causeWords(desk, moves));
     setText(brief, order.slice(0, 3).map((cell) => briefWords(desk, cell)).join(" · ") || "nothing has moved");
     const [key] = moves.keys;
-    gesture.hidden = key === undefined;
-    if (key === undefined) return;
+    gesture.hidden = key === undefined || moves.keys.length > 1;
+    if (key === undefined || gesture.hidden) return;
     track.show(moves.samples(key));
     setText(gestureName, session.state.gesture ? "" : (session.state.done.at(-1)?.name ?? ""));
   };
@@ -123,8 +123,9 @@ function echoItem(desk: Desk, standings: Standings, moves: Moves, cell: Cell): I
         rule.show(tightest.margin, tightest.standing, sameCheck(tightest, standings.held(cell))?.margin);
         mark.show(tightest.standing, `${marginWords(tightest.margin)}, ${tightest.component}`);
       }
+      line.show(moves.samples(cell.key));
       if (isRefusal(now) || typeof now !== "number") {
-        setText(value, isRefusal(now) ? "no answer" : "");
+        setText(value, isRefusal(now) ? "no answer" : felt?.tightest ? written(units, felt.tightest, felt.tightest.value).text : "");
         for (const text of [moved, since]) setText(text, "");
         return;
       }
@@ -135,12 +136,12 @@ function echoItem(desk: Desk, standings: Standings, moves: Moves, cell: Cell): I
       const lately = typeof before === "number" ? movement(units, measured, now, before) : "";
       setText(moved, against || "=");
       setText(since, lately && lately !== against ? lately.slice(2) : "");
-      line.show(moves.samples(cell.key));
     },
   };
 }
 
 function causeWords(desk: Desk, moves: Moves): string {
+  if (moves.shown !== undefined) return `after showing ${moves.shown}`;
   const [first, ...others] = moves.keys;
   if (first === undefined) return "Move a number: what it does in the other sheets is told here.";
   const { label } = nodeOf(desk.graph, first);

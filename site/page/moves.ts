@@ -1,7 +1,7 @@
 import type { Cell, Check } from "../../lib/graph";
-import type { Desk } from "./desk";
+import { inputsOf, installationOf } from "../../worksheets/build/build";
 import { differingInputs } from "../state";
-import { inputsOf } from "../../worksheets/build/build";
+import type { Desk } from "./desk";
 import type { Standings } from "./standings";
 
 /** Samples of each value that are kept of a gesture. */
@@ -11,6 +11,8 @@ const longest = 24;
 export interface Moves {
   /** Keys of the inputs that were moved; empty before the first move. */
   readonly keys: readonly string[];
+  /** The installation whose showing moved them, if that did. */
+  readonly shown: string | undefined;
   /** A cell's value when the gesture began. */
   before(cell: Cell): unknown;
   checksBefore(cell: Cell): readonly Check[];
@@ -23,12 +25,14 @@ export interface Moves {
 export function trackMoves(desk: Desk, standings: Standings): Moves {
   const { session, graph, values } = desk;
   let keys: readonly string[] = [];
+  let shown: string | undefined;
   let before = new Map<string, unknown>();
   let checks = new Map<Cell, readonly Check[]>();
   let samples = new Map<string, number[]>();
 
-  const begin = (moved: readonly string[]): void => {
+  const begin = (moved: readonly string[], installation?: string): void => {
     keys = moved;
+    shown = installation;
     before = new Map(graph.nodes.map((node) => [node.key, values.get(node)]));
     checks = new Map(graph.cells.map((cell) => [cell, standings.of(cell)]));
     samples = new Map();
@@ -49,12 +53,17 @@ export function trackMoves(desk: Desk, standings: Standings): Moves {
     if (state.gesture || previous.gesture) return;
     if (state.build === previous.build && state.installation === previous.installation) return;
     const moved = differingInputs(graph, inputsOf(previous.build, previous.installation), session.inputs);
-    if (moved.length > 0) begin(moved);
+    if (moved.length === 0) return;
+    const switched = state.installation !== previous.installation;
+    begin(moved, switched ? installationOf(state.build, state.installation).label : undefined);
   });
 
   return {
     get keys() {
       return keys;
+    },
+    get shown() {
+      return shown;
     },
     before: (cell) => before.get(cell.key),
     checksBefore: (cell) => checks.get(cell) ?? [],

@@ -52,6 +52,9 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
       h("div", { class: "columns" }, side, main),
     );
     main.id = "sheets";
+    new ResizeObserver(() => {
+      document.documentElement.style.setProperty("--head", `${head.element.offsetHeight}px`);
+    }).observe(head.element);
     surroundings = [list, felt, book];
     listenToKeys(desk, notice);
     showAll();
