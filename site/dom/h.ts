@@ -48,13 +48,12 @@ export function setAttribute(element: Element, name: string, value: string | num
 
 /** Writes an element's text where it differs. */
 export function setText(element: Element, text: string): void {
-  const [only] = element.childNodes;
-  if (only instanceof Text && element.childNodes.length === 1) {
+  const only = element.firstChild;
+  if (only instanceof Text && only.nextSibling === null) {
     if (only.data !== text) only.data = text;
     return;
   }
-  if (element.childNodes.length === 0 && text === "") return;
-  element.replaceChildren(text);
+  if (only !== null || text !== "") element.replaceChildren(text);
 }
 
 /** Replaces an element's children where their list differs. */

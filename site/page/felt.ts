@@ -4,6 +4,10 @@ import type { Moves } from "./moves";
 import { sameCheck, type Standings } from "./standings";
 import { type Measured, written } from "../state";
 
+/** Four digits are shown: above the first share they differ in any unit without an offset, below the second they hardly can. */
+const surely = 2e-3;
+const never = 5e-6;
+
 /** A line that moved elsewhere, and how much it matters. */
 export interface Felt {
   readonly cell: Cell;
@@ -44,7 +48,8 @@ function feltBy(desk: Desk, standings: Standings, moves: Moves, cell: Cell): Fel
   }
   if (typeof now !== "number" || typeof before !== "number") return undefined;
   const share = Math.abs(now - before) / Math.max(Math.abs(now), Math.abs(before));
-  if (!classChanged && (share < 5e-6 || !movedInDigits(desk, cell as Measured, now, before))) return undefined;
+  const moved = share > surely || (share > never && movedInDigits(desk, cell as Measured, now, before));
+  if (!classChanged && !moved) return undefined;
   return { cell, classChanged, tightest, marginShift: shiftOf(checks, old), share };
 }
 

@@ -84,7 +84,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
       differingInputs(graph, before, session.inputs).map((key) => [key, session.inputs[key]]),
     );
     if (Object.keys(changes).length > 0) binding.set(changes);
-    head.refresh();
+    if (!state.gesture || !previous.gesture) head.refresh();
     const wider =
       state.units !== previous.units ||
       state.held !== previous.held ||

@@ -20,7 +20,10 @@ export interface Standings {
 export function createStandings(desk: Desk): Standings {
   const { graph, sheets, places, values, session } = desk;
   const limited = graph.cells.filter((cell) => cell.limits.length > 0 || cell.checks !== undefined);
-  const watched = new Map(limited.map((cell) => [cell, new Set([cell.key, ...operandKeys(cell)])]));
+  const watching = new Map<string, Cell[]>();
+  for (const cell of limited) {
+    for (const key of new Set([cell.key, ...operandKeys(cell)])) watching.set(key, [...(watching.get(key) ?? []), cell]);
+  }
   const cells = new Map(sheets.map((sheet) => [sheet, cellsOf(sheet, places)]));
   const given = new Map<Cell, readonly Check[]>();
   const now = new Map<Cell, readonly Check[]>();
@@ -39,7 +42,7 @@ export function createStandings(desk: Desk): Standings {
       }
       let checks = before.get(cell);
       if (!checks) {
-        checks = watched.has(cell) ? checksOf(cell, evaluation) : [];
+        checks = checksOf(cell, evaluation);
         before.set(cell, checks);
       }
       return checks;
@@ -55,14 +58,12 @@ export function createStandings(desk: Desk): Standings {
     },
     all: () => sheets.filter((sheet) => applies(sheet, values)).flatMap((sheet) => cells.get(sheet)!.flatMap(of)),
     update: (keys) => {
-      for (const [cell, watching] of watched) {
-        for (const key of keys) {
-          if (!watching.has(key)) continue;
-          const checks = checksOf(cell, values);
-          given.set(cell, checks);
-          now.set(cell, [...checks].sort((a, b) => a.margin - b.margin));
-          break;
-        }
+      const due = new Set<Cell>();
+      for (const key of keys) for (const cell of watching.get(key) ?? []) due.add(cell);
+      for (const cell of due) {
+        const checks = checksOf(cell, values);
+        given.set(cell, checks);
+        now.set(cell, [...checks].sort((a, b) => a.margin - b.margin));
       }
     },
   };
