@@ -91,6 +91,10 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     drawWhenNear();
   }).observe(place);
 
+  window.addEventListener("beforeprint", () => {
+    if (stale && width > 0) draw();
+  });
+
   return {
     element,
     watches: Object.values(figure.from).map(({ key }) => key),
