@@ -44,10 +44,11 @@ export function frameWork(events: readonly TraceEvent[]): readonly FrameWork[] {
     .filter(({ pid, tid, ph, dur }) => ph === "X" && dur !== undefined && pid === page?.pid && tid === page.tid)
     .sort((a, b) => a.ts - b.ts || b.dur! - a.dur!);
   const tasks = spans.filter(({ name }) => taskNames.has(name));
+  const worked = spans.filter(({ name }) => Object.values(parts).some((names) => names.has(name)));
   return outermost(tasks)
     .filter((task) => fired.some((event) => holds(task, event)))
     .map((task) => {
-      const within = spans.filter((span) => holds(task, span));
+      const within = worked.filter((span) => holds(task, span));
       const style = milliseconds(outermost(within.filter(({ name }) => parts.style.has(name))));
       const layout = milliseconds(outermost(within.filter(({ name }) => parts.layout.has(name))));
       const paint = milliseconds(outermost(within.filter(({ name }) => parts.paint.has(name))));

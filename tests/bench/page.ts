@@ -3,7 +3,7 @@ import { type FrameWork, frameWork, type TraceEvent } from "./frames";
 import { type Measured, timingOf } from "./measure";
 
 /** Inputs whose sliders are dragged, each of which moves several sheets. */
-const usual = ["ratedPower", "excessAirRatio", "ambientTemperature"];
+const usual = ["ratedPower", "excessAirRatio"];
 
 /**
  * The work inside a frame while a slider is dragged by the mouse: everything that the page's main thread does between
@@ -70,7 +70,7 @@ async function dragFrames(
   await page.mouse.down();
   for (let step = 1; step <= 30; step++) await moved(page, x(step), y);
   await browser.startTracing(page, {
-    categories: ["toplevel", "devtools.timeline", "disabled-by-default-devtools.timeline"],
+    categories: ["devtools.timeline", "disabled-by-default-devtools.timeline"],
   });
   for (let step = 31; step <= 30 + steps; step++) await moved(page, x(step), y);
   const trace = JSON.parse((await browser.stopTracing()).toString("utf8")) as { traceEvents: readonly TraceEvent[] };
