@@ -1,6 +1,9 @@
+import type { Cell } from "../../lib/graph";
 import { h, setAttribute, setText } from "../dom";
 import { applies, type Desk, sheetLetter } from "./desk";
 import { ledgerKey } from "./ledger";
+import { lineLink } from "./link";
+import { refusedOn, refusingRoots } from "./refused";
 import type { Standings } from "./standings";
 
 /** The list of sheets with letters, and how many lines of each are past or near a limit. */
@@ -8,32 +11,44 @@ export function contents(desk: Desk, standings: Standings): { readonly element: 
   const entries = desk.sheets.map((sheet, index) => {
     const past = h("span", { class: "count", "data-standing": "past" });
     const near = h("span", { class: "count", "data-standing": "near" });
-    const link = entry(sheet.key, sheetLetter(index), sheet.title, past, near);
-    return { sheet, link, past, near };
+    const none = h("span", { class: "count", "data-standing": "none" });
+    const link = entry(sheet.key, sheetLetter(index), sheet.title, past, near, none);
+    return { sheet, link, past, near, none };
   });
   const ledgerLink = entry(ledgerKey, "L", "Ledger");
   const summary = h("p", { class: "summary" });
+  const unanswered = h("p", { class: "unanswered", role: "status" });
   const element = h(
     "nav",
     { class: "contents", "aria-label": "Sheets" },
     h("ol", {}, ...entries.map(({ link }) => h("li", {}, link)), h("li", {}, ledgerLink)),
-    h("div", { class: "margins" }, h("h2", {}, "Margins"), summary),
+    h("div", { class: "margins" }, h("h2", {}, "Margins"), summary, unanswered),
   );
   const links = new Map([...entries.map(({ sheet, link }) => [sheet.key, link] as const), [ledgerKey, ledgerLink] as const]);
   followReading(links);
+  let shownRoots = "";
+  const showRoots = (roots: readonly Cell[]): void => {
+    const keys = roots.map(({ key }) => key).join(" ");
+    if (keys === shownRoots) return;
+    shownRoots = keys;
+    unanswered.replaceChildren(...roots.flatMap((root, i) => [i === 0 ? "No answer: " : ", ", lineLink(desk, root)]));
+  };
   return {
     element,
     refresh: () => {
       let [pasts, nears] = [0, 0];
-      for (const { sheet, link, past, near } of entries) {
+      for (const { sheet, link, past, near, none } of entries) {
         const counts = standings.counts(sheet);
         pasts += counts.past;
         nears += counts.near;
         showCount(past, "■", counts.past, "past a limit");
         showCount(near, "◪", counts.near, "near a limit");
+        showCount(none, "–", refusedOn(desk, sheet), "without a value");
         link.classList.toggle("is-aside", !applies(sheet, desk.values));
       }
-      setText(summary, summaryWords(pasts, nears));
+      const roots = refusingRoots(desk);
+      setText(summary, summaryWords(pasts, nears, roots.length > 0));
+      showRoots(roots);
     },
   };
 }
@@ -55,8 +70,8 @@ function showCount(element: HTMLElement, shape: string, count: number, words: st
   setAttribute(element, "role", "img");
 }
 
-function summaryWords(pasts: number, nears: number): string {
-  if (pasts === 0 && nears === 0) return "Every line has room.";
+function summaryWords(pasts: number, nears: number, unanswered: boolean): string {
+  if (pasts === 0 && nears === 0) return unanswered ? "Every line with a value has room." : "Every line has room.";
   const past = pasts === 0 ? "None past its limit" : `${pasts} past ${pasts === 1 ? "its limit" : "their limits"}`;
   return nears === 0 ? `${past}.` : `${past}, ${nears} within 5 %.`;
 }

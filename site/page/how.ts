@@ -46,7 +46,9 @@ function formulaOf(cell: Cell): HTMLElement {
 }
 
 function whereOf(desk: Desk, cell: Cell): How | undefined {
-  const nodes = [...new Set(Object.values(cell.from).map(({ key }) => key))].map((key) => nodeOf(desk.graph, key));
+  const nodes = [...new Set(Object.values(cell.from).map(({ key }) => key))]
+    .map((key) => nodeOf(desk.graph, key))
+    .filter((node) => node.type !== "cell" || node.kind !== undefined);
   if (nodes.length === 0) return undefined;
   const rows = nodes.map((node) => {
     const value = h("td", { class: "where-value" });

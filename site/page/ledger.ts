@@ -4,6 +4,7 @@ import { limitRule, marginWords, standingMark } from "../mark";
 import { written } from "../state";
 import type { Desk } from "./desk";
 import { lineLink } from "./link";
+import { refusingRoots } from "./refused";
 import { sameCheck, type Standings } from "./standings";
 
 export const ledgerKey = "ledger";
@@ -71,7 +72,8 @@ export function ledger(desk: Desk, standings: Standings): { readonly element: HT
       row.show(check);
     }
     setChildren(body, order.map((key) => rows.get(key)!.element));
-    setText(count, countWords([...checks.values()]));
+    const unanswered = refusingRoots(desk).length > 0 ? " Limits of lines without a value are missing here." : "";
+    setText(count, countWords([...checks.values()]) + unanswered);
   };
   const drawWhenNear = (): void => {
     if (near && stale) draw();

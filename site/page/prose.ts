@@ -20,7 +20,7 @@ export function prosePart(desk: Desk, parts: readonly (string | Ref)[]): Part {
     setAttribute(element, "title", node.label);
     refreshers.push(() => {
       const refused = isRefusal(desk.values.get(node));
-      setText(element, refused ? `(${node.label.toLowerCase()}: no answer)` : valueWords(desk, node));
+      setText(element, refused ? "(no answer)" : valueWords(desk, node));
     });
     return element;
   });
