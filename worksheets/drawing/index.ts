@@ -1,5 +1,6 @@
 export * from "./arrowHead";
 export * from "./axis";
+export * from "./clearSpot";
 export * from "./dimension";
 export * from "./hatching";
 export * from "./label";

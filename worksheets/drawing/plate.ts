@@ -13,14 +13,17 @@ export const narrow = 480;
  * @param height height in CSS pixels
  */
 export function plate(width: number, height: number): { readonly svg: SVGSVGElement; readonly ground: Group } {
-  const size = [width, Math.ceil(height)] as const;
-  const svg = create("svg")
-    .attr("class", "plate")
-    .attr("viewBox", `0 0 ${size[0]} ${size[1]}`)
-    .attr("width", size[0])
-    .attr("height", size[1])
-    .attr("role", "img");
-  return { svg: svg.node()!, ground: svg.append("g") };
+  const svg = create("svg").attr("class", "plate").attr("role", "img");
+  return { svg: resized(svg.node()!, width, height), ground: svg.append("g") };
+}
+
+/** The same sheet in another size, where the height follows from what was drawn. */
+export function resized(svg: SVGSVGElement, width: number, height: number): SVGSVGElement {
+  const whole = Math.ceil(height);
+  svg.setAttribute("viewBox", `0 0 ${width} ${whole}`);
+  svg.setAttribute("width", String(width));
+  svg.setAttribute("height", String(whole));
+  return svg;
 }
 
 /** A coordinate as it stands in a path: a tenth of a pixel is finer than any screen or press. */

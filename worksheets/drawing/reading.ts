@@ -29,6 +29,7 @@ export function reading(
 /** A share in per cent: whole from ten up, one decimal below. */
 export function share(units: FigureUnits, value: number): string {
   const percent = units.number("fraction", value);
+  if (percent !== 0 && Math.abs(percent) < 0.05) return `< 0.1 ${units.unit("fraction")}`;
   const rounded = Math.abs(percent) < 9.95 ? Math.round(percent * 10) / 10 : Math.round(percent);
   return `${figures(rounded, 6)} ${units.unit("fraction")}`;
 }

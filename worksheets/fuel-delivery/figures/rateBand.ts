@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3";
-import { axisBelow, axisLeft, dimension, figures, type Group, px, textWidth, widest, write } from "../../drawing";
+import { axisBelow, axisLeft, dimension, figures, type Group, px, textWidth, widest, write, writeLines } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
 import type { RateCorner } from "./injection";
 
@@ -46,7 +46,12 @@ export function rateBand(group: Group, band: RateBand): void {
   group.append("path").attr("class", "limit").attr("d", `M${px(end)},${bottom}V${top - 8}`);
   const middle = (at(0) + at(angle)) / 2;
   const foot = (bottom + y(rate(corners[1]!.rate))) / 2;
-  write(group, units.text("volumePerStroke", volume), { x: middle, y: foot + 4, anchor: "middle", look: "one plain" });
+  const [amount = "", ...per] = units.text("volumePerStroke", volume).split(" per ");
+  const lines = [amount, ...per.map((word) => `per ${word}`)];
+  const half = widest(lines, { bold: true }) / 2;
+  const fits = at(corners[2]!.angle) - at(corners[1]!.angle) > 2 * half;
+  const x1 = fits ? middle : at(angle) + half + 10;
+  writeLines(group, lines, { x: x1, y: foot, anchor: "middle", look: ["one plain", "mute plain"] });
   const level = y(rate(corners[1]!.rate)) - 14;
   dimension(group, at(0), at(angle), level);
   write(group, degrees(units, angle), { x: middle, y: level - 6, anchor: "middle", look: "strong plain" });
@@ -55,8 +60,8 @@ export function rateBand(group: Group, band: RateBand): void {
   dimension(group, at(angle), end, past ? bottom - 20 : level, past ? "past" : "");
   const gap = degrees(units, Math.abs(window - angle));
   const words = `window ends ${degrees(units, window)}, ${past ? `■ ${gap} past` : `${gap} left`}`;
-  const half = textWidth(words, { bold: true }) / 2;
-  const x0 = Math.max(2 + half, Math.min(end, width - half));
+  const reach = textWidth(words, { bold: true }) / 2;
+  const x0 = Math.max(2 + reach, Math.min(end, width - reach));
   write(group, words, { x: x0, y: top - 14, anchor: "middle", look: past ? "past" : "strong" });
 }
 

@@ -1,0 +1,61 @@
+import { line, range, scaleLinear } from "d3";
+import { standardAtmosphere } from "../../../lib/fluid";
+import type { Length } from "../../../lib/quantity";
+import { axisBelow, axisLeft, axisRoom, figures, plate, px, share, textWidth, widest, write } from "../../drawing";
+import { figure } from "../../sheet";
+import { altitude as ownAltitude, ambientDensity } from "../cells";
+
+const standard = (metres: number): number => standardAtmosphere(metres as Length).density;
+
+/** Altitudes of the curve [m]: those that the input allows, a little wider. */
+const curve = range(-200, 4601, 100);
+
+export const altitude = figure({
+  key: "altitude",
+  title: "The air outside, against the altitude",
+  from: { altitude: ownAltitude, ambientDensity },
+  describe: ({ altitude, ambientDensity }, units) => {
+    const less = 1 - ambientDensity / standard(0);
+    return `At ${units.text("length", altitude, "altitude")} and the temperature set, a cubic metre of the air outside holds ${share(units, Math.abs(less))} ${less >= 0 ? "less" : "more"} than in the standard atmosphere at sea level: its density is ${units.text("density", ambientDensity)}.`;
+  },
+  draw: ({ altitude, ambientDensity }, { width, units }) => {
+    const height = width < 480 ? 180 : 220;
+    const [top, bottom] = [34, 34 + height];
+    const up = (metres: number) => units.number("length", metres, "altitude");
+    const dense = (density: number) => units.number("density", density);
+    const densities = [...curve.map(standard), ambientDensity].map(dense);
+    const y = scaleLinear([Math.min(...densities), Math.max(...densities)], [bottom, top + 14]).nice(5);
+    const ticks = y.ticks(5);
+    const left = widest(ticks.map((tick) => figures(tick, 6))) + 12;
+    const right = width - 14;
+    const x = scaleLinear([up(curve[0]!), up(curve.at(-1)!)], [left, right]);
+    const { svg, ground } = plate(width, bottom + axisRoom);
+    write(ground, `Density, ${units.unit("density")}`, { x: 2, y: 16, look: "band" });
+    axisLeft(ground, { at: y, ticks, ends: [top, bottom], across: left, grid: right });
+    axisBelow(ground, { at: x, ticks: x.ticks(Math.max(3, Math.floor((right - left) / 90))), ends: [left, right], across: bottom, title: `Altitude, ${units.unit("length", "altitude")}` });
+    const path = line<number>((metres) => px(x(up(metres))), (metres) => px(y(dense(standard(metres)))));
+    ground.append("path").attr("class", "line-1").attr("d", path(curve));
+
+    const own = { x: x(up(altitude)), y: y(dense(ambientDensity)) };
+    ground.append("path").attr("class", "dotted").attr("d", `M${px(own.x)},${bottom}V${px(own.y)}H${left}`);
+    ground.append("circle").attr("class", "dark").attr("cx", px(own.x)).attr("cy", px(own.y)).attr("r", 5);
+    // Each label keeps to its own side of the curve, which falls to the right: the air's below if it is the denser.
+    const below = ambientDensity <= standard(altitude);
+    const words = `here ${units.text("density", ambientDensity)}`;
+    const size = textWidth(words, { bold: true });
+    const beside = below ? Math.max(left + 4, own.x - 10 - size) : Math.min(own.x + 10, right - size);
+    write(ground, words, { x: beside, y: Math.min(bottom - 8, own.y + (below ? 20 : -8)), look: "strong" });
+    const name = "standard atmosphere, dry";
+    const near = curve[Math.round(curve.length * (altitude > 2300 ? 0.15 : 0.72))]!;
+    const spot = Math.min(x(up(near)) + 8, right - textWidth(name));
+    write(ground, name, { x: spot, y: Math.max(top + 6, y(dense(standard(near))) - 10), look: "one" });
+    return svg;
+  },
+  table: ({ altitude, ambientDensity }, units) => ({
+    columns: ["Altitude", `Altitude, ${units.unit("length", "altitude")}`, `Density, ${units.unit("density")}`],
+    rows: [
+      ["this build", units.number("length", altitude, "altitude"), units.number("density", ambientDensity)],
+      ...range(0, 4501, 500).map((metres) => ["standard atmosphere", units.number("length", metres, "altitude"), units.number("density", standard(metres))]),
+    ],
+  }),
+});

@@ -1,0 +1,107 @@
+import { type Group, leading, plate, px, share, textWidth, widest, write } from "../../drawing";
+import type { FigureUnits } from "../../sheet";
+import type { Flow } from "./heatFlows";
+
+interface FlowPlate {
+  readonly flows: readonly Flow[];
+  /** What is left at the foot of the stream. */
+  readonly shaft: number;
+  readonly fuel: number;
+  readonly sea: number;
+  readonly units: FigureUnits;
+  readonly width: number;
+  /** Value and share under the name instead of beside it. */
+  readonly stacked: boolean;
+}
+
+/** Radius of a bend's inner side, room above a branch for its words beyond one line, and length of an arrow's point. */
+const bend = 10;
+const air = 9;
+const point = 12;
+const top = 46;
+
+/** A stream from the fuel downwards, from which branches turn off to the right, each as wide as the power it carries. */
+export function drawFlows({ flows, shaft, fuel, sea, units, width, stacked }: FlowPlate): SVGSVGElement {
+  const stream = Math.min(230, Math.max(96, 0.27 * width));
+  const scale = stream / fuel;
+  const wide = (power: number) => Math.max(0, power) * scale;
+  const line = (stacked ? 2 : 1) * leading;
+  const seaWidth = flows.reduce((sum, { power, goal }) => sum + (goal === "sea" ? wide(power) : 0), 0);
+  const seaRight = width - 2;
+
+  let y = top + 22;
+  const rows = flows.map((flow) => {
+    const upper = y + line + air;
+    const thick = wide(flow.power);
+    y = upper + thick;
+    return { ...flow, upper, thick };
+  });
+  const foot = Math.max(...rows.map(({ upper, thick, goal }) => upper + thick + (goal === "sea" ? bend : 0))) + 16;
+  const { svg, ground } = plate(width, foot + point + 2 * leading + 12);
+  const words = stream + 22;
+
+  let left = stream; // right edge of what is still in the stream
+  let seaLeft = seaRight; // left edge of what has been gathered
+  for (const { name, power, goal, upper, thick } of rows) {
+    const end = goal === "sea" ? seaLeft : width - 2;
+    const look = goal === "sea" ? "flow-sea" : "flow";
+    const hair = thick < 2 ? " hair" : "";
+    ground.append("path").attr("class", look + hair).attr("d", branch({ left: left - thick, right: left, upper, thick, end, goal, foot }));
+    left -= thick;
+    if (goal === "sea") seaLeft -= thick;
+    rowWords(ground, { name, value: units.text("power", power, "heat"), part: share(units, power / fuel), x: words, y: upper - 6 - (stacked ? leading : 0), stacked, right: (goal === "sea" ? seaRight - seaWidth : width) - 8, columns: widest(flows.map((each) => each.name)) });
+  }
+  const shaftWidth = wide(shaft);
+  ground.append("path").attr("class", "flow-work").attr("d", `M2,${top}H${px(2 + shaftWidth)}V${px(foot)}l${px(-shaftWidth / 2)},${point}l${px(-shaftWidth / 2)},${-point}Z`);
+  const tip = (seaLeft + seaRight) / 2;
+  ground.append("path").attr("class", "flow-sea").attr("d", `M${px(seaLeft)},${px(foot)}H${px(seaRight)}L${px(tip)},${px(foot + point)}Z`);
+  write(ground, "Fuel", { x: 2, y: 16, look: "band" });
+  write(ground, units.text("power", fuel, "heat"), { x: 2, y: 16 + leading + 3, look: "strong" });
+  footWords(ground, "Shaft", units.text("power", shaft), share(units, shaft / fuel), { x: 2, y: foot + point + leading, anchor: "start" });
+  footWords(ground, "Sea water", units.text("power", sea, "heat"), share(units, sea / fuel), { x: seaRight, y: foot + point + leading, anchor: "end" });
+  return svg;
+}
+
+interface Branch {
+  /** Its strip of the stream. */
+  readonly left: number;
+  readonly right: number;
+  /** Upper edge of its level part, and how wide it is. */
+  readonly upper: number;
+  readonly thick: number;
+  /** Where the level part ends: at an arrow's tip, or at the far side of a bend downwards. */
+  readonly end: number;
+  readonly goal: Flow["goal"];
+  readonly foot: number;
+}
+
+/** Down the stream, around to the right, and out at an arrow or down into the gathered water. */
+function branch({ left, right, upper, thick, end, goal, foot }: Branch): string {
+  const [x0, x1, y0, y1] = [2 + left, 2 + right, upper, upper + thick];
+  const outer = bend + thick;
+  const enter = `M${px(x0)},${top}H${px(x1)}V${px(y0 - bend)}A${bend},${bend} 0 0 0 ${px(x1 + bend)},${px(y0)}`;
+  const leave = `H${px(x0 + outer)}A${px(outer)},${px(outer)} 0 0 1 ${px(x0)},${px(y1 - outer)}Z`;
+  if (goal === "away") {
+    const half = thick / 2;
+    return `${enter}H${px(end - Math.min(point, half + 4))}L${px(end)},${px(y0 + half)}L${px(end - Math.min(point, half + 4))},${px(y1)}${leave}`;
+  }
+  const [inner, far] = [end - thick, end];
+  return `${enter}H${px(far - outer)}A${px(outer)},${px(outer)} 0 0 1 ${px(far)},${px(y0 + outer)}V${px(foot)}H${px(inner)}V${px(y1 + bend)}A${bend},${bend} 0 0 0 ${px(inner - bend)},${px(y1)}${leave}`;
+}
+
+function rowWords(group: Group, { name, value, part, x, y, stacked, right, columns }: { name: string; value: string; part: string; x: number; y: number; stacked: boolean; right: number; columns: number }): void {
+  write(group, name, { x, y });
+  if (stacked) {
+    write(group, value, { x, y: y + leading, look: "strong" });
+    write(group, part, { x: x + textWidth(value, { bold: true }) + 10, y: y + leading, look: "mute" });
+    return;
+  }
+  const values = Math.min(x + columns + 100, right - 66);
+  write(group, value, { x: values, y, anchor: "end", look: "strong" });
+  write(group, part, { x: values + 64, y, anchor: "end", look: "mute" });
+}
+
+function footWords(group: Group, name: string, value: string, part: string, { x, y, anchor }: { x: number; y: number; anchor: "start" | "end" }): void {
+  write(group, name, { x, y, anchor, look: "band" });
+  write(group, `${value}, ${part}`, { x, y: y + leading, anchor, look: "strong" });
+}
