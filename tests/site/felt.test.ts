@@ -1,0 +1,106 @@
+import { expect, test } from "vitest";
+import { checksOf } from "../../lib/graph";
+import { feltElsewhere } from "../../site/page/felt";
+import { refusingRoots, refusedOn } from "../../site/page/refused";
+import { deskOfFixture } from "./desk";
+import * as f from "./fixture";
+import { sheets } from "./sheets";
+
+const sheetNamed = (key: string) => sheets.find((sheet) => sheet.key === key)!;
+
+test("feltElsewhere() leaves out the moved input's own sheet and what did not move", () => {
+  const { desk, session, standings, moves, settle } = deskOfFixture();
+  session.set("driveRatio", 1.98);
+  settle();
+  const felt = feltElsewhere(desk, standings, moves).map(({ cell }) => cell.key);
+  // The blower's own sheet holds every other cell that drive ratio feeds; the belt alone stands elsewhere.
+  expect(felt).toEqual(["beltPower"]);
+});
+
+test("feltElsewhere() puts changes of class first, then the margins that moved furthest", () => {
+  const { desk, session, standings, moves, settle } = deskOfFixture();
+  // From 2.4 % short of the filter's limit to past it; the blower's limits do not stand on power.
+  session.set("power", 480e3);
+  settle();
+  const felt = feltElsewhere(desk, standings, moves);
+  expect(felt[0]).toMatchObject({ cell: { key: "airFlow" }, classChanged: true });
+  const shifts = felt.filter(({ classChanged }) => !classChanged).map(({ marginShift }) => marginShift);
+  expect(shifts).toEqual([...shifts].sort((a, b) => b - a));
+  expect(felt.map(({ cell }) => cell.key)).toContain("fuelFlow");
+});
+
+test("feltElsewhere() counts from where the hand began, whatever came between", () => {
+  const { desk, session, standings, moves, settle } = deskOfFixture();
+  session.begin("driveRatio");
+  for (const ratio of [2.2, 2.6, 1.92]) {
+    session.set("driveRatio", ratio);
+    settle();
+  }
+  session.end();
+  expect(feltElsewhere(desk, standings, moves)).toEqual([]);
+  expect(moves.samples("driveRatio")).toEqual([1.92, 2.2, 2.6, 1.92]);
+});
+
+test("feltElsewhere() after another installation is shown looks at every sheet", () => {
+  const { desk, session, standings, moves, settle } = deskOfFixture();
+  session.show("truck");
+  settle();
+  expect(moves.shown).toBe("Truck");
+  expect(feltElsewhere(desk, standings, moves).map(({ cell }) => cell.key)).toContain("chargeTemperature");
+});
+
+test("moves.samples() keeps the last 24", () => {
+  const { session, moves, settle } = deskOfFixture();
+  session.begin("power");
+  for (let i = 1; i <= 40; i++) {
+    session.set("power", 450e3 + i * 1e3);
+    settle();
+  }
+  const samples = moves.samples("power");
+  expect(samples).toHaveLength(24);
+  expect(samples.at(-1)).toBe(490e3);
+});
+
+test("standings.all() and counts() leave out a sheet whose choice differs", () => {
+  const { session, standings, settle } = deskOfFixture();
+  const here = standings.all().length;
+  expect(standings.counts(sheetNamed("air"))).toEqual({ past: 0, near: 1 });
+  session.set("power", 480e3);
+  settle();
+  expect(standings.counts(sheetNamed("air"))).toEqual({ past: 1, near: 0 });
+  expect(standings.counts(sheetNamed("sea"))).toEqual({ past: 0, near: 0 });
+  expect(standings.all()).toHaveLength(here);
+});
+
+test("standings.of(cell) are the cell's checks at any time, tightest first", () => {
+  const { desk, session, standings, settle } = deskOfFixture();
+  for (const power of [300e3, 450e3, 700e3]) {
+    session.set("power", power);
+    settle();
+    for (const cell of desk.graph.cells) {
+      const fresh = [...checksOf(cell, desk.values)].sort((a, b) => a.margin - b.margin);
+      expect(standings.of(cell)).toEqual(fresh);
+    }
+  }
+});
+
+test("standings.held(cell) stays with the reference until it is held anew", () => {
+  const { session, standings, settle } = deskOfFixture();
+  const before = standings.held(f.airFlow);
+  session.set("power", 300e3);
+  settle();
+  expect(standings.held(f.airFlow)).toBe(before);
+  session.hold("now");
+  expect(standings.held(f.airFlow)).toEqual(standings.inOrder(f.airFlow));
+});
+
+test("refusingRoots() names where an answer is missing, refusedOn() how many lines of a sheet lack one", () => {
+  const { desk, session, settle } = deskOfFixture();
+  expect(refusingRoots(desk)).toEqual([]);
+  session.set("driveRatio", 3.3);
+  settle();
+  expect(refusingRoots(desk)).toEqual([f.pressureRatio]);
+  expect([refusedOn(desk, sheetNamed("blower")), refusedOn(desk, sheetNamed("belt")), refusedOn(desk, sheetNamed("sea"))]).toEqual([
+    5, 1, 0,
+  ]);
+});
