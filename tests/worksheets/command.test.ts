@@ -7,6 +7,7 @@ import { evaluateCommand } from "../../worksheets/command/evaluateCommand";
 import { evaluateIn, help } from "../../worksheets/command/evaluateIn";
 import { commandSheet } from "../../worksheets/command/model";
 import { graph, program as notebookProgram } from "../../worksheets/model";
+import { sheets } from "../../worksheets";
 import { lines, type Sheet, tabulated } from "../../worksheets/sheet";
 import * as fixture from "../lib/graph/fixture";
 import { airDemand, declared } from "../lib/graph/fixture";
@@ -170,8 +171,9 @@ describe("evaluate FILE, with sheets as the page has them", () => {
     applies: { choice: fixture.stages, is: "two", otherwise: "One stage has no run." },
   };
   const own = [fixture.fuelFlow, fixture.airFlow, fixture.pulleys, fixture.torque];
-  const sheets = [commandSheet(sheet, own, airDemand)];
-  const run = (...args: readonly string[]) => evaluateIn({ ...model, sheets }, ["engine.json", ...args], readFile).out;
+  const onlySheet = [commandSheet(sheet, own, airDemand)];
+  const run = (...args: readonly string[]) =>
+    evaluateIn({ ...model, sheets: onlySheet }, ["engine.json", ...args], readFile).out;
 
   test("prints cells in reading order, and lays structured values out", () => {
     expect(run().split("\n").slice(2)).toEqual([
@@ -404,11 +406,27 @@ describe("evaluateCommand(args), on the notebook's own worksheets", () => {
     }
   });
 
+  test("leaves the limits of a sheet out while it does not apply", () => {
+    const margins = (...args: readonly string[]) => {
+      const { out } = evaluateCommand(["x.json", "--json", ...args], readNotebook);
+      const printed = JSON.parse(out) as Printed[];
+      return printed.find(({ key }) => key === "rawWaterSpeed")!.margins.length;
+    };
+    expect(margins("--set", "heatCarrier=air")).toBe(0);
+    expect(margins("--set", "heatCarrier=seaWater")).toBeGreaterThan(0);
+  });
+
   test("prints it as text under the titles of the sheets", () => {
     const { out } = evaluateCommand(["x.json"], readNotebook);
-    for (const title of ["Brief", "Air demand", "Boost", "Fuel delivery", "Drive speeds", "Marine cooling"]) {
-      expect(out).toContain(`\n\n${title}\n  `);
-    }
+    const titles = sheets.map(({ title }) => title);
+    expect(titles.length).toBeGreaterThan(4);
+    expect(
+      out
+        .split("\n\n")
+        .slice(1)
+        .map((block) => block.split("\n")[0]),
+    ).toEqual(titles);
+    expect(out).toContain("\n    Open air ");
   });
 
   test("reads back what it writes, and every value of the notebook's own kinds", () => {
