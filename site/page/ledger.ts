@@ -99,7 +99,7 @@ export function ledger(desk: Desk, standings: Standings): { readonly element: HT
 function ledgerRow(desk: Desk, standings: Standings, { cell, component, label, side }: Check): Row {
   const demand = h("td", { "data-type": "number" });
   const bound = h("span");
-  const capacity = h("td", { "data-type": "number" }, h("span", { class: "side-words" }, side === "most" ? "at most " : "at least "), bound);
+  const capacity = h("td", { "data-type": "number" }, ...sideWords(side), bound);
   const rule = limitRule();
   const mark = standingMark();
   const element = h(
@@ -122,6 +122,15 @@ function ledgerRow(desk: Desk, standings: Standings, { cell, component, label, s
       setAttribute(element, "data-standing", check.standing);
     },
   };
+}
+
+/** "at most" and "at least": a sign for the eye, words for the ear. */
+function sideWords(side: Check["side"]): readonly HTMLElement[] {
+  const most = side === "most";
+  return [
+    h("span", { class: "side-sign", "aria-hidden": "true" }, most ? "≤ " : "≥ "),
+    h("span", { class: "aside" }, most ? "at most " : "at least "),
+  ];
 }
 
 function keyOf({ cell, component, label, side }: Check): string {
