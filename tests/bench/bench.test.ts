@@ -1,5 +1,6 @@
 /** The parts of the bench run, with counts too small to measure anything. */
 import { expect, test } from "vitest";
+import { costliestLines } from "./costliest";
 import { demandLines } from "./demand";
 import { evaluationLines } from "./evaluation";
 import { subject } from "./fixtureSubject";
@@ -58,7 +59,13 @@ test("sampled(subject, seed, count) moves the answers, and gives the same ones a
 
 test("the lines of the graph, the demand and the peers are measured", () => {
   const peers = peerLines(10);
-  const lines = [...evaluationLines(subject(), 20), ...demandLines(1), ...scalingLines(5, 10), ...peers];
+  const lines = [
+    ...evaluationLines(subject(), 20),
+    ...costliestLines(subject(), 5, 3),
+    ...demandLines(1),
+    ...scalingLines(5, 10),
+    ...peers,
+  ];
   for (const { timing } of lines) expect(timing.p95).toBeGreaterThan(0);
   expect(ratiosOf(peers)).toMatch(
     /^The compiled graph takes [\d.e+]+ times .* the spreadsheet engine takes [\d.e+]+ times/,

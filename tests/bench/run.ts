@@ -1,6 +1,7 @@
 /** The bench: budgets of the design beside what this machine measures. `npm run bench` */
 import { cpus, loadavg } from "node:os";
 import { bundleReport } from "./bundle";
+import { costliestLines } from "./costliest";
 import { demandLines } from "./demand";
 import { evaluationLines } from "./evaluation";
 import { subject } from "./notebookSubject";
@@ -19,7 +20,15 @@ console.log(
 );
 
 const notebook = subject();
-console.log(tableOf([...evaluationLines(notebook, 400), ...demandLines(400), ...scalingLines(400)]), "\n");
+console.log(
+  tableOf([
+    ...evaluationLines(notebook, 400),
+    ...costliestLines(notebook, 100),
+    ...demandLines(400),
+    ...scalingLines(400),
+  ]),
+  "\n",
+);
 
 const peers = peerLines(5000);
 console.log(tableOf(peers));
