@@ -426,7 +426,13 @@ describe("evaluateCommand(args), on the notebook's own worksheets", () => {
         .slice(1)
         .map((block) => block.split("\n")[0]),
     ).toEqual(titles);
-    expect(out).toContain("\n    Open air ");
+    const tabulations = sheets.flatMap(({ blocks }) => blocks.filter((block) => block.type === "tabulation"));
+    expect(tabulations.length).toBeGreaterThan(2);
+    for (const { tabulation } of tabulations) {
+      const heads = tabulation.columns.map(({ label }) => label);
+      const set = out.split("\n").some((line) => line.startsWith("    ") && heads.every((head) => line.includes(head)));
+      expect(set, tabulation.title).toBe(true);
+    }
   });
 
   test("reads back what it writes, and every value of the notebook's own kinds", () => {
