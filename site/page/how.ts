@@ -1,7 +1,7 @@
-import type { Cell, Node } from "../../lib/graph";
-import { Refusal } from "../../lib/graph";
+import { type Cell, type Limit, marginShare, type Node, Refusal } from "../../lib/graph";
 import { type KindName, unitsOf } from "../../lib/quantity";
 import { h, setAttribute, setText, symbol } from "../dom";
+import { marginWords } from "../mark";
 import { unitSymbol, written, writtenInput } from "../state";
 import { type Desk, nodeOf, operandKeys } from "./desk";
 import { lineLink } from "./link";
@@ -39,8 +39,10 @@ function formulaOf(cell: Cell): HTMLElement {
     const typeset = h("div");
     temml.render(cell.formula, typeset, { displayMode: true, throwOnError: false });
     place.replaceChildren(...typeset.childNodes);
-    place.removeAttribute("role");
-    place.removeAttribute("aria-label");
+    setAttribute(place, "role", "group");
+    setAttribute(place, "aria-label", "Formula");
+    // A long formula scrolls on a narrow page, and must be reached by keys to do so.
+    setAttribute(place, "tabindex", place.scrollWidth > place.clientWidth ? 0 : undefined);
   });
   return place;
 }
@@ -81,9 +83,12 @@ function factsOf(desk: Desk, node: Node, refreshers: (() => void)[]): HTMLElemen
   };
   if (node.type === "cell") {
     for (const limit of limitsOf(desk, node)) {
-      const words = h("span");
-      refreshers.push(() => setText(words, limit.words()));
-      fact(limit.term, words, ...limit.from);
+      const [bound, room] = [h("span"), h("span")];
+      refreshers.push(() => {
+        setText(bound, limit.bound());
+        setText(room, limit.room());
+      });
+      fact(limit.term, bound, ...limit.from, room);
     }
     fact("source", node.source);
     if (node.assumptions?.length) fact("assumes", h("ul", {}, ...node.assumptions.map((text) => h("li", {}, text))));
@@ -118,6 +123,7 @@ function links(desk: Desk, nodes: readonly Node[]): readonly (Node_ | string)[] 
 }
 
 function limitsOf(desk: Desk, cell: Cell) {
+  const boundOf = ({ bound }: Limit) => (typeof bound === "number" ? bound : desk.values.get(bound));
   return cell.limits.map((limit) => ({
     term: limit.side === "most" ? "at most" : "at least",
     from: [
@@ -125,10 +131,15 @@ function limitsOf(desk: Desk, cell: Cell) {
       ...(typeof limit.bound === "number" ? [] : [", from ", lineLink(desk, nodeOf(desk.graph, limit.bound.key))]),
       ...(limit.source ? [` (${limit.source})`] : []),
     ],
-    words: (): string => {
-      const bound = typeof limit.bound === "number" ? limit.bound : desk.values.get(limit.bound);
+    bound: (): string => {
+      const bound = boundOf(limit);
       if (bound instanceof Refusal) return "no value";
       return written(desk.session.state.units, { ...cell, kind: cell.kind! }, bound).text;
+    },
+    room: (): string => {
+      const [bound, value] = [boundOf(limit), desk.values.get(cell)];
+      if (bound instanceof Refusal || value instanceof Refusal) return "";
+      return `; ${marginWords(marginShare({ kind: cell.kind!, side: limit.side, value: value as number, bound }))}`;
     },
   }));
 }
