@@ -16,7 +16,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
   const place = h("div", { class: "drawing" });
   const described = h("p", { class: "described" });
   const numbers = h("details", { class: "numbers" }, h("summary", {}, "Numbers"));
-  const numbersPlace = h("div", { class: "wide" });
+  const numbersPlace = h("div", { class: "wide", tabindex: 0, role: "region", "aria-label": `${figure.title}: numbers` });
   numbers.append(numbersPlace);
   const element = h(
     "figure",
