@@ -22,7 +22,10 @@ export const axisRoom = 40;
 export function axisBelow(group: Group, { at, ticks, ends, across, grid, title }: Axis): void {
   const [from, to] = ends;
   if (grid !== undefined) {
-    group.append("path").attr("class", "grid").attr("d", ticks.map((tick) => `M${px(at(tick))},${across}V${grid}`).join(""));
+    group
+      .append("path")
+      .attr("class", "grid")
+      .attr("d", ticks.map((tick) => `M${px(at(tick))},${across}V${grid}`).join(""));
   }
   group
     .append("path")
@@ -43,7 +46,10 @@ export function axisBelow(group: Group, { at, ticks, ends, across, grid, title }
 /** An axis at the left of a drawing: a faint line across for each tick, its number at the line's left end. */
 export function axisLeft(group: Group, { at, ticks, ends, across, grid = across }: Omit<Axis, "title">): void {
   const inside = ticks.filter((tick) => at(tick) >= Math.min(...ends) && at(tick) <= Math.max(...ends));
-  group.append("path").attr("class", "grid").attr("d", inside.map((tick) => `M${across},${px(at(tick))}H${px(grid)}`).join(""));
+  group
+    .append("path")
+    .attr("class", "grid")
+    .attr("d", inside.map((tick) => `M${across},${px(at(tick))}H${px(grid)}`).join(""));
   for (const tick of inside) {
     write(group, figures(tick, 6), { x: across - 6, y: at(tick) + 4.5, anchor: "end", look: "mute" });
   }

@@ -48,14 +48,24 @@ export function clearSpot(
 }
 
 /** The box that stands at some distance from a disc in a direction. */
-function boxBeside({ x, y, radius }: Disc, { width, height }: { width: number; height: number }, angle: number, away: number): Box {
+function boxBeside(
+  { x, y, radius }: Disc,
+  { width, height }: { width: number; height: number },
+  angle: number,
+  away: number,
+): Box {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const reach = radius + away;
   return { x: x + reach * cos + (width / 2) * (cos - 1), y: y + reach * sin + (height / 2) * (sin - 1), width, height };
 }
 
 function isClear(box: Box, { discs, segments, boxes, bounds }: Obstacles): boolean {
-  if (box.x < bounds.x || box.y < bounds.y || box.x + box.width > bounds.x + bounds.width || box.y + box.height > bounds.y + bounds.height) {
+  if (
+    box.x < bounds.x ||
+    box.y < bounds.y ||
+    box.x + box.width > bounds.x + bounds.width ||
+    box.y + box.height > bounds.y + bounds.height
+  ) {
     return false;
   }
   return (

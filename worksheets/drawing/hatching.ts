@@ -18,7 +18,7 @@ export interface Box {
 export function hatching({ x, y, width, height }: Box, pitch = 6): string {
   let path = "";
   // Strokes rise to the right: u − v is constant along each, with u from the left and v from the top.
-  for (let offset = pitch - (((x + y) % pitch) + pitch) % pitch; offset < width + height; offset += pitch) {
+  for (let offset = pitch - ((((x + y) % pitch) + pitch) % pitch); offset < width + height; offset += pitch) {
     const from = offset <= height ? ([0, offset] as const) : ([offset - height, height] as const);
     const to = offset <= width ? ([offset, 0] as const) : ([width, offset - width] as const);
     path += `M${px(x + from[0])},${px(y + from[1])}L${px(x + to[0])},${px(y + to[1])}`;

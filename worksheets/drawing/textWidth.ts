@@ -29,11 +29,16 @@ export function widest(texts: readonly string[], options: { size?: number; bold?
 }
 
 /** A text in lines of at most some width; a single word may be wider. */
-export function wrapped(text: string, width: number, options: { size?: number; bold?: boolean } = {}): readonly string[] {
+export function wrapped(
+  text: string,
+  width: number,
+  options: { size?: number; bold?: boolean } = {},
+): readonly string[] {
   const lines: string[] = [];
   for (const word of text.split(" ")) {
     const last = lines.at(-1);
-    if (last !== undefined && textWidth(`${last} ${word}`, options) <= width) lines[lines.length - 1] = `${last} ${word}`;
+    if (last !== undefined && textWidth(`${last} ${word}`, options) <= width)
+      lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
   }
   return lines;

@@ -1,5 +1,16 @@
 import { scaleLinear } from "d3";
-import { axisBelow, axisRoom, type Group, hatching, leading, px, rowsFor, share, textWidth, write } from "../../drawing";
+import {
+  axisBelow,
+  axisRoom,
+  type Group,
+  hatching,
+  leading,
+  px,
+  rowsFor,
+  share,
+  textWidth,
+  write,
+} from "../../drawing";
 import { barHeight, type Columns, rowPlaces, rowWords } from "./powerBand";
 
 interface Air {
@@ -40,34 +51,59 @@ export function airBand(group: Group, { needed, perMeter, meters, capacity, mark
     title: `Air flow, ${units.unit("massFlow")}`,
   });
 
-  group.append("rect").attr("class", "solid").attr("x", px(left)).attr("y", rows[0]).attr("width", px(at(needed) - left)).attr("height", barHeight);
-  const shares = Array.from({ length: meters - 1 }, (_, i) => `M${px(at(((i + 1) * needed) / meters))},${rows[0]}v${barHeight}`);
+  group
+    .append("rect")
+    .attr("class", "solid")
+    .attr("x", px(left))
+    .attr("y", rows[0])
+    .attr("width", px(at(needed) - left))
+    .attr("height", barHeight);
+  const shares = Array.from(
+    { length: meters - 1 },
+    (_, i) => `M${px(at(((i + 1) * needed) / meters))},${rows[0]}v${barHeight}`,
+  );
   group.append("path").attr("class", "seam").attr("d", shares.join(""));
   if (past) {
     const over = { x: at(holds), y: rows[0], width: at(needed) - at(holds), height: barHeight };
-    group.append("rect").attr("class", "paper").attr("x", px(over.x)).attr("y", over.y).attr("width", px(over.width)).attr("height", barHeight);
+    group
+      .append("rect")
+      .attr("class", "paper")
+      .attr("x", px(over.x))
+      .attr("y", over.y)
+      .attr("width", px(over.width))
+      .attr("height", barHeight);
     group.append("path").attr("class", "hatch-past").attr("d", hatching(over, 4));
   }
 
   const filled = Math.min(perMeter, capacity);
   const cells = Array.from({ length: meters }, (_, i) => i * capacity);
   const block = (from: number, to: number) => `M${px(at(from))},${rows[1]}H${px(at(to))}v${barHeight}H${px(at(from))}z`;
-  group.append("path").attr("class", "wash-1").attr("d", cells.map((from) => block(from, from + filled)).join(""));
-  group.append("path").attr("class", "outline").attr("d", cells.map((from) => block(from, from + capacity)).join(""));
+  group
+    .append("path")
+    .attr("class", "wash-1")
+    .attr("d", cells.map((from) => block(from, from + filled)).join(""));
+  group
+    .append("path")
+    .attr("class", "outline")
+    .attr("d", cells.map((from) => block(from, from + capacity)).join(""));
 
   const labels = marks.map(({ name, flow }) => {
     const text = `${name} ${units.text("massFlow", flow)}`;
     const size = textWidth(text);
     const x = at(flow);
     // Beside its line: to the right, else to the left, else across it.
-    const start = x + 6 + size <= frame.width ? x + 6 : x - 6 - size >= 2 ? x - 6 - size : Math.max(2, frame.width - size);
+    const start =
+      x + 6 + size <= frame.width ? x + 6 : x - 6 - size >= 2 ? x - 6 - size : Math.max(2, frame.width - size);
     return { text, x, start, size };
   });
   const low = rows[1] + barHeight + 8;
-  const taken = rowsFor(labels.map(({ x, start, size }) => {
-    const [from, to] = [Math.min(x - 2, start), Math.max(x + 2, start + size)];
-    return { at: (from + to) / 2, size: to - from };
-  }), 4);
+  const taken = rowsFor(
+    labels.map(({ x, start, size }) => {
+      const [from, to] = [Math.min(x - 2, start), Math.max(x + 2, start + size)];
+      return { at: (from + to) / 2, size: to - from };
+    }),
+    4,
+  );
   const base = labels.map((_, i) => low + taken[i]! * leading + 13);
   const lines = labels.map(({ x, start, size }, i) => {
     const across = start < x && x < start + size;

@@ -36,7 +36,13 @@ export const rowPlaces = ({ stacked, pitch }: Pick<Columns, "stacked" | "pitch">
   stacked ? { words: 15, bar: 22 } : { words: pitch / 2 + 4.5, bar: (pitch - barHeight) / 2 };
 
 /** Name, value and share of a row, in their columns. */
-export function rowWords(group: Group, frame: Columns, row: number, words: readonly [string, string, string], strong: boolean): void {
+export function rowWords(
+  group: Group,
+  frame: Columns,
+  row: number,
+  words: readonly [string, string, string],
+  strong: boolean,
+): void {
   const y = frame.top + row * frame.pitch + rowPlaces(frame).words;
   write(group, words[0], { x: 2, y, ...(strong && { look: "strong" }) });
   write(group, words[1], { x: frame.valueRight, y, anchor: "end", look: "strong" });
@@ -66,12 +72,21 @@ export function powerBand(group: Group, steps: readonly PowerStep[], frame: Colu
     const y = top + row * pitch + rowPlaces(frame).bar;
     const box = { x: Math.min(at(begin), at(end)), y, width: Math.abs(at(end) - at(begin)), height: barHeight };
     if (row + 1 < steps.length) {
-      group.append("path").attr("class", "thread").attr("d", `M${px(at(end))},${y + barHeight}V${y + pitch}`);
+      group
+        .append("path")
+        .attr("class", "thread")
+        .attr("d", `M${px(at(end))},${y + barHeight}V${y + pitch}`);
     }
     if (end < begin) {
       group.append("path").attr("class", "hatch").attr("d", hatching(box, 5));
-      group.append("path").attr("class", "outline").attr("d", `M${px(box.x)},${y}h${px(box.width)}v${barHeight}h${px(-box.width)}z`);
-      group.append("path").attr("class", "dark").attr("d", arrowHead(at(end) - 10, y + barHeight / 2, Math.PI));
+      group
+        .append("path")
+        .attr("class", "outline")
+        .attr("d", `M${px(box.x)},${y}h${px(box.width)}v${barHeight}h${px(-box.width)}z`);
+      group
+        .append("path")
+        .attr("class", "dark")
+        .attr("d", arrowHead(at(end) - 10, y + barHeight / 2, Math.PI));
     } else {
       group
         .append("rect")

@@ -29,7 +29,9 @@ export function elementMarks(group: Group, path: ChargePath, frame: Frame & { re
       const x = edge(i + 1);
       const [before, after] = [path.stations[i]!.pressure, path.stations[i + 1]!.pressure];
       const raises = key === "turbochargers" || key === "blower";
-      const words = raises ? `× ${figures(pressureRatio)}` : reading(units, "pressureDifference", after - before, { digits: 2, hint: "boost" });
+      const words = raises
+        ? `× ${figures(pressureRatio)}`
+        : reading(units, "pressureDifference", after - before, { digits: 2, hint: "boost" });
       const y = top + (stacked && i % 2 === 1 ? 2 * leading + 4 : 0);
       writeLines(group, [names[key] ?? name, words], { x, y, anchor: "middle", look: ["strong", "mute"] });
       return `M${px(x)},${y + leading + 6}V${bottom}`;
@@ -50,7 +52,12 @@ export const stationNames = {
     stations.forEach(({ name, density }, i) => {
       if (stacked) write(group, String(i), { x: middle(i), y: top + 8, anchor: "middle", look: "strong" });
       else writeLines(group, wrapped(name, edge(1) - edge(0) - 8), { x: middle(i), y: top + 8, anchor: "middle" });
-      write(group, figures(units.number("density", density), 3), { x: middle(i), y: densityTop + leading + 6, anchor: "middle", look: "strong" });
+      write(group, figures(units.number("density", density), 3), {
+        x: middle(i),
+        y: densityTop + leading + 6,
+        anchor: "middle",
+        look: "strong",
+      });
     });
     write(group, `Density, ${units.unit("density")}`, { x: left, y: densityTop + 4, look: "mute" });
     if (!stacked) return;

@@ -23,7 +23,9 @@ export const chargeStaircase = figure({
       `From ${units.text("pressure", air.pressure, "boost")} outside the charge comes to ${units.text("pressure", manifold.pressure, "boost")} and ${units.text("temperature", manifold.temperature)} in the manifold, ${units.text("density", manifold.density)} dense.`,
     ];
     if (first !== undefined && second !== undefined) {
-      lines.push(`Of the rise in pressure the turbochargers make ${share(units, first)} and the blower ${share(units, second)}; filter and coolers take ${share(units, first + second - 1)} back.`);
+      lines.push(
+        `Of the rise in pressure the turbochargers make ${share(units, first)} and the blower ${share(units, second)}; filter and coolers take ${share(units, first + second - 1)} back.`,
+      );
     }
     return lines.join(" ");
   },

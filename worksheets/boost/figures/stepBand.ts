@@ -26,12 +26,27 @@ export function stepBand(group: Group, band: StepBand): void {
   const bottom = top + height;
   const [low, high] = [Math.min(...values), Math.max(...values)];
   const span = high - low || Math.abs(high) || 1;
-  const scale = scaleLinear([fromZero ? Math.min(0, low) : low - 0.12 * span, fromZero ? high || 1 : high === low ? high + span : high], [bottom, top + headroom]);
+  const scale = scaleLinear(
+    [fromZero ? Math.min(0, low) : low - 0.12 * span, fromZero ? high || 1 : high === low ? high + span : high],
+    [bottom, top + headroom],
+  );
 
-  const line = values.map((value, i) => `${i === 0 ? `M${px(left)},` : "V"}${px(scale(value))}H${px(edge(i + 1))}`).join("");
-  if (fromZero) group.append("path").attr("class", "wash-1").attr("d", `${line}V${bottom}H${px(left)}Z`);
-  group.append("path").attr("class", "dotted").attr("d", `M${px(left)},${px(scale(values[0]!))}H${px(right)}`);
-  group.append("path").attr("class", "axis").attr("d", `M${px(left)},${bottom}H${px(right)}`);
+  const line = values
+    .map((value, i) => `${i === 0 ? `M${px(left)},` : "V"}${px(scale(value))}H${px(edge(i + 1))}`)
+    .join("");
+  if (fromZero)
+    group
+      .append("path")
+      .attr("class", "wash-1")
+      .attr("d", `${line}V${bottom}H${px(left)}Z`);
+  group
+    .append("path")
+    .attr("class", "dotted")
+    .attr("d", `M${px(left)},${px(scale(values[0]!))}H${px(right)}`);
+  group
+    .append("path")
+    .attr("class", "axis")
+    .attr("d", `M${px(left)},${bottom}H${px(right)}`);
   group.append("path").attr("class", look).attr("d", line);
   write(group, title, { x: left, y: top + 2, look: "band" });
   words.forEach((word, i) => {

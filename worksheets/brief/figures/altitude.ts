@@ -24,7 +24,7 @@ export const altitude = figure({
     const up = (metres: number) => units.number("length", metres, "altitude");
     const dense = (density: number) => units.number("density", density);
     const densities = [...curve.map(standard), ambientDensity].map(dense);
-    const y = scaleLinear([Math.min(...densities), Math.max(...densities)], [bottom, top + 14]).nice(5);
+    const y = scaleLinear([Math.min(...densities) - dense(0.12), Math.max(...densities)], [bottom, top + 14]).nice(5);
     const ticks = y.ticks(5);
     const left = widest(ticks.map((tick) => figures(tick, 6))) + 12;
     const right = width - 14;
@@ -32,12 +32,24 @@ export const altitude = figure({
     const { svg, ground } = plate(width, bottom + axisRoom);
     write(ground, `Density, ${units.unit("density")}`, { x: 2, y: 16, look: "band" });
     axisLeft(ground, { at: y, ticks, ends: [top, bottom], across: left, grid: right });
-    axisBelow(ground, { at: x, ticks: x.ticks(Math.max(3, Math.floor((right - left) / 90))), ends: [left, right], across: bottom, title: `Altitude, ${units.unit("length", "altitude")}` });
-    const path = line<number>((metres) => px(x(up(metres))), (metres) => px(y(dense(standard(metres)))));
+    axisBelow(ground, {
+      at: x,
+      ticks: x.ticks(Math.max(3, Math.floor((right - left) / 90))),
+      ends: [left, right],
+      across: bottom,
+      title: `Altitude, ${units.unit("length", "altitude")}`,
+    });
+    const path = line<number>(
+      (metres) => px(x(up(metres))),
+      (metres) => px(y(dense(standard(metres)))),
+    );
     ground.append("path").attr("class", "line-1").attr("d", path(curve));
 
     const own = { x: x(up(altitude)), y: y(dense(ambientDensity)) };
-    ground.append("path").attr("class", "dotted").attr("d", `M${px(own.x)},${bottom}V${px(own.y)}H${left}`);
+    ground
+      .append("path")
+      .attr("class", "dotted")
+      .attr("d", `M${px(own.x)},${bottom}V${px(own.y)}H${left}`);
     ground.append("circle").attr("class", "dark").attr("cx", px(own.x)).attr("cy", px(own.y)).attr("r", 5);
     // Each label keeps to its own side of the curve, which falls to the right: the air's below if it is the denser.
     const below = ambientDensity <= standard(altitude);
@@ -45,17 +57,28 @@ export const altitude = figure({
     const size = textWidth(words, { bold: true });
     const beside = below ? Math.max(left + 4, own.x - 10 - size) : Math.min(own.x + 10, right - size);
     write(ground, words, { x: beside, y: Math.min(bottom - 8, own.y + (below ? 20 : -8)), look: "strong" });
-    const name = "standard atmosphere, dry";
-    const near = curve[Math.round(curve.length * (altitude > 2300 ? 0.15 : 0.72))]!;
-    const spot = Math.min(x(up(near)) + 8, right - textWidth(name));
-    write(ground, name, { x: spot, y: Math.max(top + 6, y(dense(standard(near))) - 10), look: "one" });
+    // The curve's name goes where the other is not: above its beginning, or below its end.
+    const near = standard(curve[8]!);
+    if (below)
+      write(ground, "standard atmosphere, dry", { x: x(up(curve[8]!)) + 10, y: y(dense(near)) - 6, look: "one" });
+    else
+      write(ground, "standard atmosphere, dry", {
+        x: right - 4,
+        y: y(dense(standard(curve.at(-1)!))) + 22,
+        anchor: "end",
+        look: "one",
+      });
     return svg;
   },
   table: ({ altitude, ambientDensity }, units) => ({
     columns: ["Altitude", `Altitude, ${units.unit("length", "altitude")}`, `Density, ${units.unit("density")}`],
     rows: [
       ["this build", units.number("length", altitude, "altitude"), units.number("density", ambientDensity)],
-      ...range(0, 4501, 500).map((metres) => ["standard atmosphere", units.number("length", metres, "altitude"), units.number("density", standard(metres))]),
+      ...range(0, 4501, 500).map((metres) => [
+        "standard atmosphere",
+        units.number("length", metres, "altitude"),
+        units.number("density", standard(metres)),
+      ]),
     ],
   }),
 });

@@ -13,7 +13,11 @@ const tallest = 500;
 const margin = { x: 84, y: 44 };
 
 const drives = (at: { blowerRun: RunningDrive; accessoryDrive: RunningDrive; blowerBeltPitch: string }) => [
-  { title: "Blower belt", drive: at.blowerRun, profile: toothProfiles.find(({ name }) => name === at.blowerBeltPitch) ?? curvilinear8 },
+  {
+    title: "Blower belt",
+    drive: at.blowerRun,
+    profile: toothProfiles.find(({ name }) => name === at.blowerBeltPitch) ?? curvilinear8,
+  },
   { title: "Accessory belt", drive: at.accessoryDrive, profile: curvilinear8 },
 ];
 
@@ -29,7 +33,9 @@ export const frontDrives = figure({
     const driven = [...blower.members, ...accessory.members].filter(({ role }) => role !== "crank" && role !== "idler");
     return [
       `The crank turns ${at.crankRotation}; the blower belt is ${units.text("length", blower.run.length)} long over ${blower.run.pulleys.length} pulleys, the accessory belt ${units.text("length", accessory.run.length)} over ${accessory.run.pulleys.length}.`,
-      wrong.length === 0 ? `${driven.length === 1 ? "The driven unit turns" : `All ${driven.length} driven units turn`} the way they must.` : `Driven backwards: ${wrong.join(", ")}.`,
+      wrong.length === 0
+        ? `${driven.length === 1 ? "The driven unit turns" : `All ${driven.length} driven units turn`} the way they must.`
+        : `Driven backwards: ${wrong.join(", ")}.`,
     ].join(" ");
   },
   draw: (at, { width, units }) => {
@@ -53,19 +59,40 @@ export const frontDrives = figure({
         width: widths[i]!,
         height: abreast ? Math.max(...heights) : heights[i]!,
       };
-      foot = Math.max(foot, drawPanel(ground, { title, drive, profile, extent, crank: at.crankRotation, scale, units, box }));
+      foot = Math.max(
+        foot,
+        drawPanel(ground, { title, drive, profile, extent, crank: at.crankRotation, scale, units, box }),
+      );
     });
     scaleBar(ground, { x: 2, y: foot + 14, scale, units });
     write(ground, `crank turns ${at.crankRotation}`, { x: width - 2, y: foot + 18.5, anchor: "end", look: "mute" });
     return resized(svg, width, foot + 28);
   },
   table: (at, units) => ({
-    columns: ["Belt", "Pulley", "Teeth", `Speed, ${units.unit("rotationalSpeed")}`, `Wrap, ${units.unit("angle")}`, "Teeth in mesh", "Turns, on its shaft end", "As it must", `To the right, ${units.unit("length")}`, `Above, ${units.unit("length")}`],
-    rows: drives(at).flatMap(({ title, drive }) => drive.members.map((member, i) => row(title, member, drive.run.pulleys[i]!, units))),
+    columns: [
+      "Belt",
+      "Pulley",
+      "Teeth",
+      `Speed, ${units.unit("rotationalSpeed")}`,
+      `Wrap, ${units.unit("angle")}`,
+      "Teeth in mesh",
+      "Turns, on its shaft end",
+      "As it must",
+      `To the right, ${units.unit("length")}`,
+      `Above, ${units.unit("length")}`,
+    ],
+    rows: drives(at).flatMap(({ title, drive }) =>
+      drive.members.map((member, i) => row(title, member, drive.run.pulleys[i]!, units)),
+    ),
   }),
 });
 
-function row(title: string, member: RunningDrive["members"][number], pulley: RunningDrive["run"]["pulleys"][number], units: FigureUnits) {
+function row(
+  title: string,
+  member: RunningDrive["members"][number],
+  pulley: RunningDrive["run"]["pulleys"][number],
+  units: FigureUnits,
+) {
   return [
     title,
     member.unit,

@@ -19,7 +19,14 @@ export interface UnitSpeeds {
 const turned = ({ members }: { members: readonly DrivenMember[] }) =>
   members
     .filter(({ role }) => role !== "crank")
-    .map(({ unit, lowestSpeed, highestSpeed, at }): UnitSpeeds => ({ unit, lowest: lowestSpeed, highest: highestSpeed, at }));
+    .map(
+      ({ unit, lowestSpeed, highestSpeed, at }): UnitSpeeds => ({
+        unit,
+        lowest: lowestSpeed,
+        highest: highestSpeed,
+        at,
+      }),
+    );
 
 const from = {
   blowerRun,
@@ -36,9 +43,11 @@ type Values = {
   readonly blowerRun: { readonly members: readonly DrivenMember[] };
   readonly accessoryDrive: { readonly members: readonly DrivenMember[] };
   readonly heatCarrier: string;
-} & Readonly<Record<"rawWaterDriveRatio" | "rawWaterHighestSpeed" | "idleSpeed" | "ratedSpeed" | "maximumSpeed", number>>;
+} & Readonly<
+  Record<"rawWaterDriveRatio" | "rawWaterHighestSpeed" | "idleSpeed" | "ratedSpeed" | "maximumSpeed", number>
+>;
 
-/** Every driven unit of both belts, the blower's idler left out, and in a boat the raw-water pump. */
+/** Every driven unit of both belts, but for the blower belt's idler, and in a boat the raw-water pump. */
 export function unitsOfDrives(at: Values): readonly UnitSpeeds[] {
   const speed = (engine: number) => (engine * at.rawWaterDriveRatio) as RotationalSpeed;
   const pump: UnitSpeeds = {
@@ -64,18 +73,32 @@ export const speedWindows = figure({
     const text = (speed: number) => units.text("rotationalSpeed", speed);
     if (wrong.length > 0) {
       return wrong
-        .map((unit) => (slow(unit) ? `${unit.unit} turns ${text(unit.at.idle)} at idle and needs ${text(unit.lowest)}.` : `${unit.unit} reaches ${text(unit.at.maximum)} and stands ${text(unit.highest)}.`))
+        .map((unit) =>
+          slow(unit)
+            ? `${unit.unit} turns at ${text(unit.at.idle)} at idle and needs ${text(unit.lowest)}.`
+            : `${unit.unit} reaches ${text(unit.at.maximum)} and may reach ${text(unit.highest)}.`,
+        )
         .join(" ");
     }
-    const tightest = all.reduce((least, unit) => (unit.highest / unit.at.maximum < least.highest / least.at.maximum ? unit : least));
+    const tightest = all.reduce((least, unit) =>
+      unit.highest / unit.at.maximum < least.highest / least.at.maximum ? unit : least,
+    );
     return `All ${all.length} units stay inside their windows from idle to the highest engine speed. ${tightest.unit} comes nearest to its highest: ${text(tightest.at.maximum)} of ${text(tightest.highest)}.`;
   },
   draw: (at, { width, units }) => drawWindows(unitsOfDrives(at), { width, units }),
   table: (at, units) => ({
-    columns: ["Unit", ...["Lowest allowed", "At idle", "Promised", "Highest", "Highest allowed"].map((name) => `${name}, ${units.unit("rotationalSpeed")}`), "Inside"],
+    columns: [
+      "Unit",
+      ...["Lowest allowed", "At idle", "Promised", "Highest", "Highest allowed"].map(
+        (name) => `${name}, ${units.unit("rotationalSpeed")}`,
+      ),
+      "Inside",
+    ],
     rows: unitsOfDrives(at).map((each) => [
       each.unit,
-      ...[each.lowest, each.at.idle, each.at.rated, each.at.maximum, each.highest].map((speed) => units.number("rotationalSpeed", speed)),
+      ...[each.lowest, each.at.idle, each.at.rated, each.at.maximum, each.highest].map((speed) =>
+        units.number("rotationalSpeed", speed),
+      ),
       slow(each) ? "too slow at idle" : fast(each) ? "too fast at the highest" : "yes",
     ]),
   }),

@@ -13,38 +13,90 @@ export function drawWindows(all: readonly UnitSpeeds[], { width, units }: Figure
   const text = (speed: number) => figures(shown(speed), 4);
   const head = stacked ? 20 : 0;
   const pitch = row.pitch + head;
-  const left = stacked ? 26 : Math.max(widest(all.map(({ unit }) => unit), { bold: true }), textWidth("■ too slow, too fast", { bold: true })) + 20;
+  const left = stacked
+    ? 26
+    : Math.max(
+        widest(
+          all.map(({ unit }) => unit),
+          { bold: true },
+        ),
+        textWidth("■ too slow, too fast", { bold: true }),
+      ) + 20;
   const right = width - 30;
-  const speeds = all.flatMap(({ lowest, highest, at }) => [at.idle, at.maximum, highest, ...(lowest > 0 ? [lowest] : [])]);
+  const speeds = all.flatMap(({ lowest, highest, at }) => [
+    at.idle,
+    at.maximum,
+    highest,
+    ...(lowest > 0 ? [lowest] : []),
+  ]);
   const scale = scaleLog([shown(Math.min(...speeds)) / 1.12, shown(Math.max(...speeds)) * 1.06], [left, right]);
   const at = (speed: number) => scale(shown(speed));
-  const top = 52;
+  const top = stacked ? 28 : 36;
   const bottom = top + all.length * pitch;
 
   const { svg, ground } = plate(width, bottom + axisRoom);
   write(ground, "Shaft speeds", { x: 2, y: 16, look: "band" });
   const ticks = roundSpeeds(scale.domain() as [number, number]);
-  axisBelow(ground, { at: scale, ticks, ends: [left, right], across: bottom, grid: top, title: `Shaft speed, ${units.unit("rotationalSpeed")}` });
+  axisBelow(ground, {
+    at: scale,
+    ticks,
+    ends: [left, right],
+    across: bottom,
+    grid: top,
+    title: `Shaft speed, ${units.unit("rotationalSpeed")}`,
+  });
 
   all.forEach((each, i) => {
     const y = top + i * pitch + head;
     const [low, high] = [each.lowest > 0 ? at(each.lowest) : left, at(each.highest)];
-    ground.append("rect").attr("class", "wash-1").attr("x", px(low)).attr("y", y + row.band).attr("width", px(Math.max(0, high - low))).attr("height", row.thick);
+    ground
+      .append("rect")
+      .attr("class", "wash-1")
+      .attr("x", px(low))
+      .attr("y", y + row.band)
+      .attr("width", px(Math.max(0, high - low)))
+      .attr("height", row.thick);
     const ends = `M${px(high)},${y + row.band - 3}v${row.thick + 6}${each.lowest > 0 ? `M${px(low)},${y + row.band - 3}v${row.thick + 6}` : ""}`;
     ground.append("path").attr("class", "outline").attr("d", ends);
 
     const middle = y + row.band + row.thick / 2;
     const slow = each.at.idle < each.lowest;
     const fast = each.at.maximum > each.highest;
-    ground.append("path").attr("class", "outline thick").attr("d", `M${px(at(each.at.idle))},${middle}H${px(at(each.at.maximum))}`);
-    const square = (x: number) => ground.append("rect").attr("class", "mark-past").attr("x", px(x - 5)).attr("y", middle - 5).attr("width", 10).attr("height", 10);
+    ground
+      .append("path")
+      .attr("class", "outline thick")
+      .attr("d", `M${px(at(each.at.idle))},${middle}H${px(at(each.at.maximum))}`);
+    const square = (x: number) =>
+      ground
+        .append("rect")
+        .attr("class", "mark-past")
+        .attr("x", px(x - 5))
+        .attr("y", middle - 5)
+        .attr("width", 10)
+        .attr("height", 10);
     if (slow) square(at(each.at.idle));
-    else ground.append("circle").attr("class", "ring").attr("cx", px(at(each.at.idle))).attr("cy", middle).attr("r", 4.5);
-    ground.append("circle").attr("class", "dark").attr("cx", px(at(each.at.rated))).attr("cy", middle).attr("r", 4.5);
+    else
+      ground
+        .append("circle")
+        .attr("class", "ring")
+        .attr("cx", px(at(each.at.idle)))
+        .attr("cy", middle)
+        .attr("r", 4.5);
+    ground
+      .append("circle")
+      .attr("class", "dark")
+      .attr("cx", px(at(each.at.rated)))
+      .attr("cy", middle)
+      .attr("r", 4.5);
     if (fast) square(at(each.at.maximum));
-    else ground.append("path").attr("class", "outline thick").attr("d", `M${px(at(each.at.maximum))},${middle - 6}v12`);
+    else
+      ground
+        .append("path")
+        .attr("class", "outline thick")
+        .attr("d", `M${px(at(each.at.maximum))},${middle - 6}v12`);
 
-    if (each.lowest > 0) write(ground, text(each.lowest), { x: low, y: y + row.bounds, anchor: "middle", look: "mute" });
+    if (each.lowest > 0)
+      write(ground, text(each.lowest), { x: low, y: y + row.bounds, anchor: "middle", look: "mute" });
     write(ground, text(each.highest), { x: high, y: y + row.bounds, anchor: "middle", look: "mute" });
     const words = i === 0 ? (["idle ", "", "highest "] as const) : (["", "", ""] as const);
     const labels = [
@@ -52,13 +104,27 @@ export function drawWindows(all: readonly UnitSpeeds[], { width, units }: Figure
       { text: `${words[1]}${text(each.at.rated)}`, x: at(each.at.rated), past: false },
       { text: `${words[2]}${text(each.at.maximum)}`, x: at(each.at.maximum), past: fast },
     ];
-    const middles = spread(labels.map((label) => ({ at: label.x, size: textWidth(label.text, { bold: true }) })), [2, width - 2], 8);
+    const middles = spread(
+      labels.map((label) => ({ at: label.x, size: textWidth(label.text, { bold: true }) })),
+      [2, width - 2],
+      8,
+    );
     labels.forEach((label, j) => {
-      write(ground, label.text, { x: middles[j]!, y: y + row.speeds, anchor: "middle", ...(label.past ? { look: "past" } : { look: j === 1 ? "strong" : "" }) });
+      write(ground, label.text, {
+        x: middles[j]!,
+        y: y + row.speeds,
+        anchor: "middle",
+        ...(label.past ? { look: "past" } : { look: j === 1 ? "strong" : "" }),
+      });
     });
     const verdict = slow && fast ? "■ too slow, too fast" : slow ? "■ too slow at idle" : fast ? "■ too fast" : "";
     write(ground, each.unit, { x: 2, y: stacked ? y - 6 : middle - 3, look: "strong" });
-    if (verdict) write(ground, verdict, stacked ? { x: width - 2, y: y - 6, anchor: "end", look: "past" } : { x: 2, y: middle + 14, look: "past" });
+    if (verdict)
+      write(
+        ground,
+        verdict,
+        stacked ? { x: width - 2, y: y - 6, anchor: "end", look: "past" } : { x: 2, y: middle + 14, look: "past" },
+      );
   });
   return svg;
 }

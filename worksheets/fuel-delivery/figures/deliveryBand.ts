@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3";
-import { axisBelow, axisRoom, dimension, type Group, hatching, px, share, widest, write } from "../../drawing";
+import { axisBelow, axisRoom, type Group, hatching, px, share, widest, write } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
 
 interface DeliveryBand {
@@ -16,14 +16,24 @@ interface DeliveryBand {
 const thickness = 14;
 
 /** What the pump can deliver and what the rail asks for, to one scale; the difference is hatched. */
-export function deliveryBand(group: Group, { demand, capacity, units, width, top, stacked, pitch }: DeliveryBand): void {
+export function deliveryBand(
+  group: Group,
+  { demand, capacity, units, width, top, stacked, pitch }: DeliveryBand,
+): void {
   const rows = [
     { name: "The rail asks for", flow: demand, look: "solid" },
     { name: "The pump can deliver", flow: capacity, look: "dark" },
   ] as const;
   const text = (flow: number) => units.text("massFlow", flow, "fuel");
   const left = stacked ? 8 : widest(rows.map(({ name }) => name)) + 16;
-  const right = stacked ? width - 14 : width - widest(rows.map(({ flow }) => text(flow)), { bold: true }) - 18;
+  const right = stacked
+    ? width - 14
+    : width -
+      widest(
+        rows.map(({ flow }) => text(flow)),
+        { bold: true },
+      ) -
+      18;
   const shown = (flow: number) => units.number("massFlow", flow, "fuel");
   const scale = scaleLinear([0, shown(Math.max(demand, capacity))], [left, right]);
   const at = (flow: number) => scale(shown(flow));
@@ -41,13 +51,36 @@ export function deliveryBand(group: Group, { demand, capacity, units, width, top
   rows.forEach(({ name, flow, look }, row) => {
     const y = top + row * pitch + (stacked ? 22 : (pitch - thickness) / 2);
     const words = top + row * pitch + (stacked ? 15 : pitch / 2 + 4.5);
-    group.append("rect").attr("class", look).attr("x", px(left)).attr("y", y).attr("width", px(at(flow) - left)).attr("height", thickness);
+    group
+      .append("rect")
+      .attr("class", look)
+      .attr("x", px(left))
+      .attr("y", y)
+      .attr("width", px(at(flow) - left))
+      .attr("height", thickness);
     const greater = flow === Math.max(demand, capacity) && demand !== capacity;
     if (greater) {
-      const box = { x: at(Math.min(demand, capacity)), y, width: Math.abs(at(demand) - at(capacity)), height: thickness };
-      group.append("rect").attr("class", "paper").attr("x", px(box.x)).attr("y", y).attr("width", px(box.width)).attr("height", thickness);
-      group.append("path").attr("class", short ? "hatch-past" : "hatch").attr("d", hatching(box, 5));
-      group.append("path").attr("class", "outline").attr("d", `M${px(box.x)},${y}h${px(box.width)}v${thickness}h${px(-box.width)}z`);
+      const box = {
+        x: at(Math.min(demand, capacity)),
+        y,
+        width: Math.abs(at(demand) - at(capacity)),
+        height: thickness,
+      };
+      group
+        .append("rect")
+        .attr("class", "paper")
+        .attr("x", px(box.x))
+        .attr("y", y)
+        .attr("width", px(box.width))
+        .attr("height", thickness);
+      group
+        .append("path")
+        .attr("class", short ? "hatch-past" : "hatch")
+        .attr("d", hatching(box, 5));
+      group
+        .append("path")
+        .attr("class", "outline")
+        .attr("d", `M${px(box.x)},${y}h${px(box.width)}v${thickness}h${px(-box.width)}z`);
     }
     write(group, name, { x: 2, y: words });
     write(group, text(flow), { x: width, y: words, anchor: "end", look: "strong" });

@@ -35,7 +35,16 @@ export function rateCorners(angle: number, ramps: number): readonly RateCorner[]
 export const injection = figure({
   key: "injection",
   title: "Injection in its window, and the pump behind it",
-  from: { injectionAngle, injectionWindow, needleRamps, ratedSpeed, nozzleFlow, injectedVolume, pumpDemand, pumpCapacity },
+  from: {
+    injectionAngle,
+    injectionWindow,
+    needleRamps,
+    ratedSpeed,
+    nozzleFlow,
+    injectedVolume,
+    pumpDemand,
+    pumpCapacity,
+  },
   describe: (at, units) => {
     const left = at.injectionWindow - at.injectionAngle;
     const spare = at.pumpCapacity - at.pumpDemand;

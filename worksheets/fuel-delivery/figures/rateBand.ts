@@ -1,5 +1,16 @@
 import { scaleLinear } from "d3";
-import { axisBelow, axisLeft, dimension, figures, type Group, px, textWidth, widest, write, writeLines } from "../../drawing";
+import {
+  axisBelow,
+  axisLeft,
+  dimension,
+  figures,
+  type Group,
+  px,
+  textWidth,
+  widest,
+  write,
+  writeLines,
+} from "../../drawing";
 import type { FigureUnits } from "../../sheet";
 import type { RateCorner } from "./injection";
 
@@ -30,7 +41,13 @@ export function rateBand(group: Group, band: RateBand): void {
   const at = (radians: number) => x(crank(radians));
 
   write(group, `Rate of injection, ${units.unit("volumeFlow", "small")}`, { x: 2, y: 16, look: "band" });
-  group.append("rect").attr("class", "wash").attr("x", px(at(0))).attr("y", top).attr("width", px(at(window) - at(0))).attr("height", height);
+  group
+    .append("rect")
+    .attr("class", "wash")
+    .attr("x", px(at(0)))
+    .attr("y", top)
+    .attr("width", px(at(window) - at(0)))
+    .attr("height", height);
   axisLeft(group, { at: y, ticks, ends: [top, bottom], across: left, grid: right });
   axisBelow(group, {
     at: x,
@@ -39,11 +56,16 @@ export function rateBand(group: Group, band: RateBand): void {
     across: bottom,
     title: `Crank angle after start of injection, °`,
   });
-  const outline = corners.map((corner, i) => `${i === 0 ? "M" : "L"}${px(at(corner.angle))},${px(y(rate(corner.rate)))}`).join("");
+  const outline = corners
+    .map((corner, i) => `${i === 0 ? "M" : "L"}${px(at(corner.angle))},${px(y(rate(corner.rate)))}`)
+    .join("");
   group.append("path").attr("class", "wash-1").attr("d", `${outline}Z`);
   group.append("path").attr("class", "line-1").attr("d", outline);
   const end = at(window);
-  group.append("path").attr("class", "limit").attr("d", `M${px(end)},${bottom}V${top - 8}`);
+  group
+    .append("path")
+    .attr("class", "limit")
+    .attr("d", `M${px(end)},${bottom}V${top - 8}`);
   const middle = (at(0) + at(angle)) / 2;
   const foot = (bottom + y(rate(corners[1]!.rate))) / 2;
   const [amount = "", ...per] = units.text("volumePerStroke", volume).split(" per ");

@@ -10,24 +10,35 @@ interface FlowPlate {
   readonly sea: number;
   readonly units: FigureUnits;
   readonly width: number;
-  /** Value and share under the name instead of beside it. */
-  readonly stacked: boolean;
 }
 
 /** Radius of a bend's inner side, room above a branch for its words beyond one line, and length of an arrow's point. */
 const bend = 10;
 const air = 9;
 const point = 12;
+const shareRoom = 64;
 const top = 46;
 
 /** A stream from the fuel downwards, from which branches turn off to the right, each as wide as the power it carries. */
-export function drawFlows({ flows, shaft, fuel, sea, units, width, stacked }: FlowPlate): SVGSVGElement {
+export function drawFlows({ flows, shaft, fuel, sea, units, width }: FlowPlate): SVGSVGElement {
   const stream = Math.min(230, Math.max(96, 0.27 * width));
   const scale = stream / fuel;
   const wide = (power: number) => Math.max(0, power) * scale;
-  const line = (stacked ? 2 : 1) * leading;
   const seaWidth = flows.reduce((sum, { power, goal }) => sum + (goal === "sea" ? wide(power) : 0), 0);
   const seaRight = width - 2;
+  const words = stream + 22;
+  const names = widest(flows.map(({ name }) => name));
+  const values =
+    words +
+    names +
+    16 +
+    widest(
+      flows.map(({ power }) => units.text("power", power, "heat")),
+      { bold: true },
+    );
+  // Value and share stand beside the name if they end before the gathered water, else under it.
+  const stacked = values + shareRoom > seaRight - seaWidth - 8;
+  const line = (stacked ? 2 : 1) * leading;
 
   let y = top + 22;
   const rows = flows.map((flow) => {
@@ -38,7 +49,6 @@ export function drawFlows({ flows, shaft, fuel, sea, units, width, stacked }: Fl
   });
   const foot = Math.max(...rows.map(({ upper, thick, goal }) => upper + thick + (goal === "sea" ? bend : 0))) + 16;
   const { svg, ground } = plate(width, foot + point + 2 * leading + 12);
-  const words = stream + 22;
 
   let left = stream; // right edge of what is still in the stream
   let seaLeft = seaRight; // left edge of what has been gathered
@@ -46,19 +56,45 @@ export function drawFlows({ flows, shaft, fuel, sea, units, width, stacked }: Fl
     const end = goal === "sea" ? seaLeft : width - 2;
     const look = goal === "sea" ? "flow-sea" : "flow";
     const hair = thick < 2 ? " hair" : "";
-    ground.append("path").attr("class", look + hair).attr("d", branch({ left: left - thick, right: left, upper, thick, end, goal, foot }));
+    ground
+      .append("path")
+      .attr("class", look + hair)
+      .attr("d", branch({ left: left - thick, right: left, upper, thick, end, goal, foot }));
     left -= thick;
     if (goal === "sea") seaLeft -= thick;
-    rowWords(ground, { name, value: units.text("power", power, "heat"), part: share(units, power / fuel), x: words, y: upper - 6 - (stacked ? leading : 0), stacked, right: (goal === "sea" ? seaRight - seaWidth : width) - 8, columns: widest(flows.map((each) => each.name)) });
+    const y = upper - 6;
+    const value = units.text("power", power, "heat");
+    const part = share(units, power / fuel);
+    write(ground, name, { x: words, y: stacked ? y - leading : y });
+    write(ground, value, stacked ? { x: words, y, look: "strong" } : { x: values, y, anchor: "end", look: "strong" });
+    if (stacked) write(ground, part, { x: words + textWidth(value, { bold: true }) + 10, y, look: "mute" });
+    else write(ground, part, { x: values + shareRoom, y, anchor: "end", look: "mute" });
   }
   const shaftWidth = wide(shaft);
-  ground.append("path").attr("class", "flow-work").attr("d", `M2,${top}H${px(2 + shaftWidth)}V${px(foot)}l${px(-shaftWidth / 2)},${point}l${px(-shaftWidth / 2)},${-point}Z`);
+  ground
+    .append("path")
+    .attr("class", "flow-work")
+    .attr(
+      "d",
+      `M2,${top}H${px(2 + shaftWidth)}V${px(foot)}l${px(-shaftWidth / 2)},${point}l${px(-shaftWidth / 2)},${-point}Z`,
+    );
   const tip = (seaLeft + seaRight) / 2;
-  ground.append("path").attr("class", "flow-sea").attr("d", `M${px(seaLeft)},${px(foot)}H${px(seaRight)}L${px(tip)},${px(foot + point)}Z`);
+  ground
+    .append("path")
+    .attr("class", "flow-sea")
+    .attr("d", `M${px(seaLeft)},${px(foot)}H${px(seaRight)}L${px(tip)},${px(foot + point)}Z`);
   write(ground, "Fuel", { x: 2, y: 16, look: "band" });
   write(ground, units.text("power", fuel, "heat"), { x: 2, y: 16 + leading + 3, look: "strong" });
-  footWords(ground, "Shaft", units.text("power", shaft), share(units, shaft / fuel), { x: 2, y: foot + point + leading, anchor: "start" });
-  footWords(ground, "Sea water", units.text("power", sea, "heat"), share(units, sea / fuel), { x: seaRight, y: foot + point + leading, anchor: "end" });
+  footWords(ground, "Shaft", units.text("power", shaft), share(units, shaft / fuel), {
+    x: 2,
+    y: foot + point + leading,
+    anchor: "start",
+  });
+  footWords(ground, "Sea water", units.text("power", sea, "heat"), share(units, sea / fuel), {
+    x: seaRight,
+    y: foot + point + leading,
+    anchor: "end",
+  });
   return svg;
 }
 
@@ -89,19 +125,13 @@ function branch({ left, right, upper, thick, end, goal, foot }: Branch): string 
   return `${enter}H${px(far - outer)}A${px(outer)},${px(outer)} 0 0 1 ${px(far)},${px(y0 + outer)}V${px(foot)}H${px(inner)}V${px(y1 + bend)}A${bend},${bend} 0 0 0 ${px(inner - bend)},${px(y1)}${leave}`;
 }
 
-function rowWords(group: Group, { name, value, part, x, y, stacked, right, columns }: { name: string; value: string; part: string; x: number; y: number; stacked: boolean; right: number; columns: number }): void {
-  write(group, name, { x, y });
-  if (stacked) {
-    write(group, value, { x, y: y + leading, look: "strong" });
-    write(group, part, { x: x + textWidth(value, { bold: true }) + 10, y: y + leading, look: "mute" });
-    return;
-  }
-  const values = Math.min(x + columns + 100, right - 66);
-  write(group, value, { x: values, y, anchor: "end", look: "strong" });
-  write(group, part, { x: values + 64, y, anchor: "end", look: "mute" });
-}
-
-function footWords(group: Group, name: string, value: string, part: string, { x, y, anchor }: { x: number; y: number; anchor: "start" | "end" }): void {
+function footWords(
+  group: Group,
+  name: string,
+  value: string,
+  part: string,
+  { x, y, anchor }: { x: number; y: number; anchor: "start" | "end" },
+): void {
   write(group, name, { x, y, anchor, look: "band" });
   write(group, `${value}, ${part}`, { x, y: y + leading, anchor, look: "strong" });
 }

@@ -1,4 +1,4 @@
-import { narrow, share } from "../../drawing";
+import { share } from "../../drawing";
 import { heatBalance } from "../../boost/cells";
 import { fuelReturnHeat } from "../../fuel-delivery/cells";
 import { figure } from "../../sheet";
@@ -18,7 +18,11 @@ export interface Flow {
 type Parts = readonly { readonly key: string; readonly power: number }[];
 
 /** Parts of the heat balance in the order in which they leave the stream; what is left at its foot is the shaft's. */
-export function flowsOf(parts: Parts, gear: number, fuelReturn: number): { readonly flows: readonly Flow[]; readonly shaft: number } {
+export function flowsOf(
+  parts: Parts,
+  gear: number,
+  fuelReturn: number,
+): { readonly flows: readonly Flow[]; readonly shaft: number } {
   const power = (key: string) => parts.find((part) => part.key === key)?.power ?? 0;
   const flow = (key: string, name: string, amount: number, goal: Goal): Flow => ({ key, name, power: amount, goal });
   const flows = [
@@ -36,7 +40,8 @@ export function flowsOf(parts: Parts, gear: number, fuelReturn: number): { reado
   return { flows, shaft: power("brake") - gear };
 }
 
-const whole = ({ flows, shaft }: ReturnType<typeof flowsOf>) => shaft + flows.reduce((sum, { power }) => sum + power, 0);
+const whole = ({ flows, shaft }: ReturnType<typeof flowsOf>) =>
+  shaft + flows.reduce((sum, { power }) => sum + power, 0);
 
 export const heatFlows = figure({
   key: "heatFlows",
@@ -49,12 +54,17 @@ export const heatFlows = figure({
   },
   draw: ({ heatBalance, gearHeat, fuelReturnHeat, seaHeat }, { width, units }) => {
     const split = flowsOf(heatBalance.parts, gearHeat, fuelReturnHeat);
-    return drawFlows({ ...split, fuel: whole(split), sea: seaHeat, units, width, stacked: width < narrow });
+    return drawFlows({ ...split, fuel: whole(split), sea: seaHeat, units, width });
   },
   table: ({ heatBalance, gearHeat, fuelReturnHeat, seaHeat }, units) => {
     const split = flowsOf(heatBalance.parts, gearHeat, fuelReturnHeat);
     const fuel = whole(split);
-    const row = (name: string, power: number, goal: string) => [name, units.number("power", power, "heat"), share(units, power / fuel), goal];
+    const row = (name: string, power: number, goal: string) => [
+      name,
+      units.number("power", power, "heat"),
+      share(units, power / fuel),
+      goal,
+    ];
     return {
       columns: ["Part", `Power, ${units.unit("power", "heat")}`, "Share of the fuel", "Goes to"],
       rows: [

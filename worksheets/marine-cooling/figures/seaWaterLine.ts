@@ -27,7 +27,9 @@ const from = {
 };
 
 /** What the hot side of an exchanger may reach, by the exchanger's name. */
-const limitsOf = (at: Readonly<Record<"fuelReturnLimit" | "gearOilTemperature" | "oilTemperature" | "jacketTemperature", number>>) =>
+const limitsOf = (
+  at: Readonly<Record<"fuelReturnLimit" | "gearOilTemperature" | "oilTemperature" | "jacketTemperature", number>>,
+) =>
   new Map([
     ["Fuel cooler", at.fuelReturnLimit],
     ["Gear oil cooler", at.gearOilTemperature],
@@ -71,7 +73,9 @@ export const seaWaterLine = figure({
     return {
       columns: [
         "Where",
-        ...["Sea water in", "Sea water out", "Hot side in", "Hot side out", "Limit"].map((name) => `${name}, ${units.unit("temperature")}`),
+        ...["Sea water in", "Sea water out", "Hot side in", "Hot side out", "Limit"].map(
+          (name) => `${name}, ${units.unit("temperature")}`,
+        ),
         `Closest, ${units.unit("temperatureDifference")}`,
       ],
       rows: [
@@ -84,9 +88,33 @@ export const seaWaterLine = figure({
             units.number("temperatureDifference", pinch),
           ];
         }),
-        ["Discharge", number(at.rawWaterDischarge), number(at.rawWaterDischarge), "–", "–", number(at.dischargeLimit), "–"],
-        ["Exhaust, nothing evaporating", number(at.rawWaterDischarge), number(at.wetExhaustTemperature), number(at.turbineOutletTemperature), number(at.wetExhaustTemperature), number(at.wetExhaustLimit), "–"],
-        ["Exhaust, saturated", number(at.rawWaterDischarge), number(at.wetExhaustSaturated), number(at.turbineOutletTemperature), number(at.wetExhaustSaturated), number(at.wetExhaustLimit), "–"],
+        [
+          "Discharge",
+          number(at.rawWaterDischarge),
+          number(at.rawWaterDischarge),
+          "–",
+          "–",
+          number(at.dischargeLimit),
+          "–",
+        ],
+        [
+          "Exhaust, nothing evaporating",
+          number(at.rawWaterDischarge),
+          number(at.wetExhaustTemperature),
+          number(at.turbineOutletTemperature),
+          number(at.wetExhaustTemperature),
+          number(at.wetExhaustLimit),
+          "–",
+        ],
+        [
+          "Exhaust, saturated",
+          number(at.rawWaterDischarge),
+          number(at.wetExhaustSaturated),
+          number(at.turbineOutletTemperature),
+          number(at.wetExhaustSaturated),
+          number(at.wetExhaustLimit),
+          "–",
+        ],
       ],
     };
   },

@@ -1,0 +1,187 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { build } from "vite";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { findChromium } from "../../.dev/chromium.mjs";
+import { declaredValues } from "../../worksheets/build/build";
+import { graph } from "../../worksheets/model";
+import type { Showing, Stage } from "./figuresPage";
+
+declare const stage: Stage;
+
+const declared = declaredValues(graph) as Readonly<Record<string, number>>;
+const run = (declaredValues(graph) as Record<string, unknown>)["accessoryRun"] as readonly Readonly<
+  Record<string, unknown>
+>[];
+
+/** Builds that draw differently: what fits, what is past its limits, what turns the other way, what is large. */
+const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
+  demo: {},
+  boat: { heatCarrier: "seaWater", ratedPower: 387770, ratedSpeed: 40, maximumSpeed: 43.3 },
+  "one meter, one turbocharger, small holes": {
+    heatCarrier: "seaWater",
+    ratedPower: 6e5,
+    turbochargerCount: 1,
+    valveLoss: 9e4,
+    scavengeGainCounts: "no",
+    meterCount: 1,
+    holeDiameter: 160e-6,
+    railPressure: 9e7,
+    plungerDiameter: 6e-3,
+  },
+  "driven backwards, too fast and too slow": {
+    heatCarrier: "seaWater",
+    accessoryRun: run.map((row) => ({
+      ...row,
+      mustTurn: row["role"] === "idler" || row["role"] === "crank" ? "either" : "counterclockwise",
+      highestSpeed: row["role"] === "fuelPump" ? 40 : row["highestSpeed"],
+      lowestSpeed: row["role"] === "alternator" ? 40 : row["lowestSpeed"],
+    })),
+  },
+  "the other way round, high and hot": {
+    altitude: 3000,
+    ambientTemperature: 313,
+    crankRotation: "counterclockwise",
+    idlerOffset: -declared["idlerOffset"]!,
+  },
+  "low and cold": { altitude: -100, ambientTemperature: 263, seaTemperature: 275 },
+};
+const widths = [340, 560, 760, 900];
+
+let browser: Browser;
+let page: Page;
+const folder = mkdtempSync(join(tmpdir(), "figures-"));
+const complaints: string[] = [];
+
+beforeAll(async () => {
+  const executablePath = findChromium();
+  if (!executablePath) throw new Error("no Chromium was found; set CHROMIUM_PATH");
+  await build({
+    configFile: false,
+    root: fileURLToPath(new URL(".", import.meta.url)),
+    logLevel: "warn",
+    build: {
+      outDir: folder,
+      emptyOutDir: true,
+      modulePreload: false,
+      rollupOptions: {
+        input: fileURLToPath(new URL("./figuresPage.ts", import.meta.url)),
+        output: { entryFileNames: "page.js", assetFileNames: "[name][extname]" },
+      },
+    },
+  });
+  const style = readdirSync(folder).find((name) => name.endsWith(".css"))!;
+  browser = await chromium.launch({
+    executablePath,
+    args: [
+      "--headless",
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+    ],
+  });
+  page = await browser.newPage();
+  page.on("console", (message) => complaints.push(message.text()));
+  page.on("pageerror", (error) => complaints.push(error.message));
+  // The site's policy: no styles and no scripts but from files.
+  await page.route("**/*", (route) => {
+    const name = new URL(route.request().url()).pathname.slice(1);
+    const headers = { "content-security-policy": "default-src 'self'" };
+    if (name === "") {
+      const body = `<!doctype html><title>figures</title><link rel="icon" href="data:,"><link rel="stylesheet" href="/${style}"><script type="module" src="/page.js"></script>`;
+      return route.fulfill({
+        contentType: "text/html",
+        headers: { "content-security-policy": "default-src 'self'; img-src data:" },
+        body,
+      });
+    }
+    return route.fulfill({
+      contentType: name.endsWith(".js") ? "text/javascript" : "text/css",
+      headers,
+      body: readFileSync(join(folder, name), "utf8"),
+    });
+  });
+  await page.goto("http://figures.test/");
+  await page.waitForFunction("window.stage !== undefined");
+});
+
+afterAll(async () => {
+  await browser?.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const show = (showing: Showing) => page.evaluate((what) => stage.show(what), showing);
+const keys = [
+  "powerStaircase",
+  "chargeStaircase",
+  "injection",
+  "frontDrives",
+  "speedWindows",
+  "heatFlows",
+  "seaWaterLine",
+  "altitude",
+];
+
+test("the page draws every figure that this test names", async () => {
+  expect(await page.evaluate(() => stage.keys)).toEqual(keys);
+});
+
+describe.each(keys)("%s", (key) => {
+  test.each(Object.keys(cases))("keeps its labels apart and inside, in letters of 13 px and more: %s", async (name) => {
+    for (const width of widths) {
+      for (const system of ["SI", "US"] as const) {
+        const { faults, labels, smallest } = await show({ key, changes: cases[name]!, width, system });
+        expect(faults, `${width} px, ${system}`).toEqual([]);
+        expect(labels.length).toBeGreaterThan(3);
+        expect(smallest).toBeGreaterThanOrEqual(13);
+      }
+    }
+  });
+
+  test("takes its colours from the page, by day and by night", async () => {
+    const showing: Showing = { key, changes: {}, width: 560, system: "SI" };
+    await page.emulateMedia({ colorScheme: "dark" });
+    const night = await show(showing);
+    await page.emulateMedia({ colorScheme: "light" });
+    const day = await show(showing);
+    // Tokens of site/style/tokens.css: ink by day, page by day and by night.
+    expect(day.ink).toBe("rgb(31, 36, 48)");
+    expect([day.paper, night.paper]).toEqual(["rgb(246, 244, 238)", "rgb(21, 24, 30)"]);
+    expect(night.ink).not.toBe(day.ink);
+  });
+
+  test("is drawn within 3 ms", async () => {
+    expect(await page.evaluate((name) => stage.quickest(name), key)).toBeLessThan(3);
+  });
+});
+
+test("what is past its limits is told by shape and words, and not where all is well", async () => {
+  const marked = async (key: string, name: string) =>
+    (await show({ key, changes: cases[name]!, width: 760, system: "SI" })).labels.filter((label) => label.includes("■"))
+      .length;
+  for (const [key, name] of [
+    ["powerStaircase", "one meter, one turbocharger, small holes"],
+    ["injection", "one meter, one turbocharger, small holes"],
+    ["frontDrives", "driven backwards, too fast and too slow"],
+    ["speedWindows", "driven backwards, too fast and too slow"],
+  ] as const) {
+    expect(await marked(key, name), key).toBeGreaterThan(0);
+    expect(await marked(key, "boat"), key).toBe(0);
+  }
+});
+
+test("a label that lies over another is found", async () => {
+  const { faults } = await show({ key: "speedWindows", changes: {}, width: 90, system: "SI" });
+  expect(faults.length).toBeGreaterThan(0);
+});
+
+test("the browser complained of nothing", () => {
+  expect(complaints).toEqual([]);
+});

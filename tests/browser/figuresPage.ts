@@ -1,0 +1,121 @@
+import "../../site/style/tokens.css";
+import "../../worksheets/drawing/figures.css";
+import { figureUnits } from "../../site/state/units";
+import { powerStaircase } from "../../worksheets/air-demand/figures/powerStaircase";
+import { chargeStaircase } from "../../worksheets/boost/figures/chargeStaircase";
+import { altitude } from "../../worksheets/brief/figures/altitude";
+import { declaredValues } from "../../worksheets/build/build";
+import { frontDrives } from "../../worksheets/drive-speeds/figures/frontDrives";
+import { speedWindows } from "../../worksheets/drive-speeds/figures/speedWindows";
+import { injection } from "../../worksheets/fuel-delivery/figures/injection";
+import { heatFlows } from "../../worksheets/marine-cooling/figures/heatFlows";
+import { seaWaterLine } from "../../worksheets/marine-cooling/figures/seaWaterLine";
+import { graph, program } from "../../worksheets/model";
+import type { Figure } from "../../worksheets/sheet";
+
+// The page on which the browser test draws every figure and looks at what the browser made of it.
+
+export interface Showing {
+  readonly key: string;
+  readonly changes: Readonly<Record<string, unknown>>;
+  readonly width: number;
+  readonly system: "SI" | "US";
+}
+
+export interface Seen {
+  /** Labels that lie over each other or outside, marks that are no numbers, styles that the policy forbids. */
+  readonly faults: readonly string[];
+  readonly labels: readonly string[];
+  readonly smallest: number;
+  /** Colours of the first label and of its halo, as the browser resolved them. */
+  readonly ink: string;
+  readonly paper: string;
+}
+
+const figures: readonly Figure[] = [
+  powerStaircase,
+  chargeStaircase,
+  injection,
+  frontDrives,
+  speedWindows,
+  heatFlows,
+  seaWaterLine,
+  altitude,
+];
+const figureOf = (key: string) => figures.find((each) => each.key === key)!;
+
+function valuesOf({ from }: Figure, changes: Showing["changes"]): never {
+  const evaluation = program.run({ ...declaredValues(graph), ...changes });
+  return Object.fromEntries(Object.entries(from).map(([name, ref]) => [name, evaluation.require(ref)])) as never;
+}
+
+function show({ key, changes, width, system }: Showing): Seen {
+  const figure = figureOf(key);
+  const values = valuesOf(figure, changes);
+  const frame = { width, units: figureUnits({ system, own: {} }) };
+  const picture = figure.draw(values, frame);
+  document.body.replaceChildren(picture);
+  const again = figure.draw(values, frame);
+  const faults = [
+    ...(again === picture ? ["the same element came twice"] : []),
+    ...(again.outerHTML === picture.outerHTML ? [] : ["the same values drew another picture"]),
+    ...(picture.outerHTML.match(/NaN|Infinity|undefined|\sstyle=/g) ?? []),
+    ...labelFaults(picture),
+  ];
+  const labels = [...picture.querySelectorAll("text")];
+  const look = getComputedStyle(labels[0]!);
+  return {
+    faults,
+    labels: labels.map((label) => label.textContent ?? ""),
+    smallest: Math.min(...labels.map((label) => Number.parseFloat(getComputedStyle(label).fontSize))),
+    ink: look.fill,
+    paper: look.stroke,
+  };
+}
+
+/** Room by which a letter's box may reach over another's or over the edge: boxes are taller and wider than their ink. */
+const grain = { across: 1.5, down: 2 };
+
+function labelFaults(picture: SVGSVGElement): readonly string[] {
+  const { width, height } = picture.viewBox.baseVal;
+  const labels = [...picture.querySelectorAll("text")].map((label) => ({
+    text: label.textContent ?? "",
+    box: label.getBBox(),
+  }));
+  const outside = labels.filter(
+    ({ box }) =>
+      box.x < -grain.across ||
+      box.y < -grain.down ||
+      box.x + box.width > width + grain.across ||
+      box.y + box.height > height + grain.down,
+  );
+  const over = labels.flatMap((a, i) =>
+    labels
+      .slice(i + 1)
+      .filter(
+        (b) =>
+          Math.min(a.box.x + a.box.width, b.box.x + b.box.width) - Math.max(a.box.x, b.box.x) > grain.across &&
+          Math.min(a.box.y + a.box.height, b.box.y + b.box.height) - Math.max(a.box.y, b.box.y) > grain.down,
+      )
+      .map((b) => `"${a.text}" over "${b.text}"`),
+  );
+  return [...outside.map(({ text }) => `"${text}" outside`), ...over];
+}
+
+/** The quickest of some drawings, in milliseconds: the others waited for something else. */
+function quickest(key: string): number {
+  const figure = figureOf(key);
+  const values = valuesOf(figure, {});
+  const frame = { width: 760, units: figureUnits({ system: "SI", own: {} }) };
+  let least = Number.POSITIVE_INFINITY;
+  for (let turn = 0; turn < 60; turn += 1) {
+    const start = performance.now();
+    figure.draw(values, frame);
+    least = Math.min(least, performance.now() - start);
+  }
+  return least;
+}
+
+const stage = { keys: figures.map(({ key }) => key), show, quickest };
+export type Stage = typeof stage;
+Object.assign(window, { stage });

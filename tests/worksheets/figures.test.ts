@@ -1,0 +1,355 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type DriveMember, runningDrive, toothProfiles } from "../../lib/drive";
+import { declaredValues } from "../../worksheets/build/build";
+import { figureUnits } from "../../site/state/units";
+import { powerStaircase, powerSteps } from "../../worksheets/air-demand/figures/powerStaircase";
+import { altitude } from "../../worksheets/brief/figures/altitude";
+import { chargeStaircase } from "../../worksheets/boost/figures/chargeStaircase";
+import {
+  arrowHead,
+  clearSpot,
+  figures,
+  hatching,
+  meetsDisc,
+  meetsSegment,
+  overlap,
+  rowsFor,
+  share,
+  spread,
+  textWidth,
+  wrapped,
+} from "../../worksheets/drawing";
+import { accessoryDrive } from "../../worksheets/drive-speeds/cells";
+import { beltPath, toothedOutline, turnsClockwise, type View } from "../../worksheets/drive-speeds/figures/beltPath";
+import { frontDrives } from "../../worksheets/drive-speeds/figures/frontDrives";
+import { roundBelow } from "../../worksheets/drive-speeds/figures/scaleBar";
+import { speedWindows } from "../../worksheets/drive-speeds/figures/speedWindows";
+import { injection, rateCorners } from "../../worksheets/fuel-delivery/figures/injection";
+import { flowsOf, heatFlows } from "../../worksheets/marine-cooling/figures/heatFlows";
+import { seaWaterLine } from "../../worksheets/marine-cooling/figures/seaWaterLine";
+import { graph, program } from "../../worksheets/model";
+import type { Figure } from "../../worksheets/sheet";
+
+const all: readonly Figure[] = [
+  powerStaircase,
+  chargeStaircase,
+  injection,
+  frontDrives,
+  speedWindows,
+  heatFlows,
+  seaWaterLine,
+  altitude,
+];
+const metric = figureUnits({ system: "SI", own: {} });
+const customary = figureUnits({ system: "US", own: {} });
+const boat = { heatCarrier: "seaWater", ratedPower: 387770, ratedSpeed: 40, maximumSpeed: 43.3 };
+
+function valuesOf(shown: Figure, changes: Readonly<Record<string, unknown>> = {}): Record<string, never> {
+  const evaluation = program.run({ ...declaredValues(graph), ...changes });
+  return Object.fromEntries(Object.entries(shown.from).map(([name, ref]) => [name, evaluation.require(ref) as never]));
+}
+
+describe("drawing", () => {
+  test("figures(value) writes true minus signs, thin spaces and no idle zeros", () => {
+    expect([
+      figures(12345.6),
+      figures(-0.0251, 2),
+      figures(-0.0001, 2),
+      figures(2.5),
+      figures(0),
+      figures(999.6),
+      figures(Number.NaN),
+    ]).toEqual(["12\u202f346", "−0.025", "−0.0001", "2.5", "0", "1000", "–"]);
+  });
+
+  test("share(part) has a decimal below ten per cent, and does not call a little nothing", () => {
+    expect([
+      share(metric, 0.38249),
+      share(metric, 0.0129),
+      share(metric, 0.0002),
+      share(metric, 0),
+      share(metric, -0.0312),
+    ]).toEqual(["38 %", "1.3 %", "< 0.1 %", "0 %", "−3.1 %"]);
+  });
+
+  test("textWidth(text) grows with every letter and with weight", () => {
+    expect(textWidth("Blower")).toBeGreaterThan(textWidth("Blowe"));
+    expect(textWidth("Blower", { bold: true })).toBeGreaterThan(textWidth("Blower"));
+    expect(textWidth("WWW")).toBeGreaterThan(textWidth("iii"));
+  });
+
+  test("wrapped(text, width) keeps every word, in lines that fit unless a word is wider", () => {
+    const text = "After the turbochargers and before the blower";
+    const lines = wrapped(text, 120);
+    expect(lines.join(" ")).toBe(text);
+    for (const line of lines) expect(line.includes(" ") ? textWidth(line) : 0).toBeLessThanOrEqual(120);
+    expect(wrapped("turbochargers", 10)).toEqual(["turbochargers"]);
+  });
+
+  test("spread(labels, span) leaves them apart, in order, and where they were if they may stay", () => {
+    expect(
+      spread(
+        [
+          { at: 50, size: 20 },
+          { at: 150, size: 20 },
+        ],
+        [0, 200],
+      ),
+    ).toEqual([50, 150]);
+    const label = fc.record({
+      at: fc.double({ min: 0, max: 400, noNaN: true }),
+      size: fc.double({ min: 1, max: 40, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(fc.array(label, { minLength: 2, maxLength: 6 }), (labels) => {
+        const middles = spread(labels, [0, 400], 6);
+        const order = labels.map((_, i) => i).sort((a, b) => middles[a]! - middles[b]!);
+        for (const [k, i] of order.slice(1).entries()) {
+          const j = order[k]!;
+          expect(middles[i]! - middles[j]!).toBeGreaterThanOrEqual((labels[i]!.size + labels[j]!.size) / 2 + 6 - 1e-9);
+          expect(labels[i]!.at).toBeGreaterThanOrEqual(labels[j]!.at);
+        }
+        // Six labels of 40 and five gaps of 6 fit into 400: none may stick out.
+        for (const [i, { size }] of labels.entries()) {
+          expect(middles[i]! - size / 2).toBeGreaterThanOrEqual(-1e-9);
+          expect(middles[i]! + size / 2).toBeLessThanOrEqual(400 + 1e-9);
+        }
+      }),
+      { seed: 20260101, numRuns: 200 },
+    );
+  });
+
+  test("rowsFor(labels) takes another row only for what would touch", () => {
+    expect(
+      rowsFor([
+        { at: 50, size: 60 },
+        { at: 90, size: 60 },
+        { at: 200, size: 60 },
+      ]),
+    ).toEqual([0, 1, 0]);
+  });
+
+  test("hatching(box) stays in its box and rises at 45°", () => {
+    const box = { x: 10, y: 20, width: 37, height: 11 };
+    const strokes = [...hatching(box, 5).matchAll(/M([\d.]+),([\d.]+)L([\d.]+),([\d.]+)/g)].map((match) =>
+      match.slice(1).map(Number),
+    );
+    expect(strokes.length).toBe(9);
+    for (const [x0, y0, x1, y1] of strokes as [number, number, number, number][]) {
+      expect(x1 - x0).toBeCloseTo(y0 - y1, 6);
+      for (const x of [x0, x1]) expect(x >= 10 && x <= 47).toBe(true);
+      for (const y of [y0, y1]) expect(y >= 20 && y <= 31).toBe(true);
+    }
+    expect(hatching({ ...box, width: 0, height: 0 })).toBe("");
+  });
+
+  test("arrowHead(x, y, direction) has its tip where it is told and its heel behind", () => {
+    const [tip, ...heel] = [...arrowHead(100, 50, 0, 8).matchAll(/[ML](-?[\d.]+),(-?[\d.]+)/g)].map((match) => [
+      Number(match[1]),
+      Number(match[2]),
+    ]);
+    expect(tip).toEqual([100, 50]);
+    for (const point of heel) expect(point[0]).toBeLessThan(94);
+  });
+
+  test("meetsSegment and meetsDisc tell lines and discs that touch a box from those that pass it", () => {
+    const box = { x: 0, y: 0, width: 10, height: 10 };
+    expect(meetsSegment(box, [-5, 5, 15, 5])).toBe(true);
+    expect(meetsSegment(box, [4, 4, 5, 5])).toBe(true);
+    expect(meetsSegment(box, [-5, 8, 2, 15])).toBe(false);
+    expect(meetsSegment(box, [-5, 11, 15, 11])).toBe(false);
+    expect(meetsDisc(box, { x: 13, y: 13, radius: 4 })).toBe(false);
+    expect(meetsDisc(box, { x: 13, y: 13, radius: 4.3 })).toBe(true);
+  });
+
+  test("clearSpot(disc, …) finds a place clear of everything, or says that there is none", () => {
+    const disc = { x: 100, y: 100, radius: 20 };
+    const obstacles = {
+      discs: [disc],
+      segments: [[0, 100, 200, 100]] as const,
+      boxes: [{ x: 60, y: 20, width: 80, height: 50 }],
+      bounds: { x: 0, y: 0, width: 200, height: 200 },
+    };
+    const spot = clearSpot(disc, { width: 60, height: 34 }, -Math.PI / 2, obstacles)!;
+    expect(meetsDisc(spot, disc)).toBe(false);
+    expect(meetsSegment(spot, [0, 100, 200, 100])).toBe(false);
+    expect(overlap(spot, obstacles.boxes[0]!)).toBe(false);
+    expect(clearSpot(disc, { width: 190, height: 120 }, 0, obstacles)).toBeUndefined();
+  });
+});
+
+describe("belts", () => {
+  const view: View = { x: (x) => 1000 * x, y: (y) => -1000 * y, scale: 1000 };
+  const running = (travel: "clockwise" | "counterclockwise") => {
+    const { members } = program.run(declaredValues(graph)).require(accessoryDrive);
+    // The same pulleys met from the other side.
+    const order: readonly DriveMember[] =
+      travel === "clockwise" ? members : [members[0]!, ...members.slice(1).reverse()];
+    const second = 1 / 60;
+    return runningDrive({
+      members: order,
+      profile: toothProfiles[0]!,
+      crankRotation: travel,
+      speeds: { idle: (800 * second) as never, rated: (3000 * second) as never, maximum: (3300 * second) as never },
+    }).run;
+  };
+  const commands = (path: string) =>
+    [...path.matchAll(/([MLA])([^MLAZ]*)/g)].map((match) => ({
+      letter: match[1]!,
+      numbers: match[2]!.split(/[ ,]+/).map(Number),
+    }));
+
+  // Walks the path as a browser would, from the arcs' flags alone, and measures it.
+  const measured = (path: string): number => {
+    let at: readonly number[] = [];
+    let first: readonly number[] = [];
+    let length = 0;
+    for (const { letter, numbers } of commands(path)) {
+      const to = numbers.slice(-2);
+      if (letter === "M") first = to;
+      else {
+        const chord = Math.hypot(to[0]! - at[0]!, to[1]! - at[1]!);
+        if (letter === "L") length += chord;
+        else {
+          const small = 2 * Math.asin(Math.min(1, chord / (2 * numbers[0]!)));
+          length += numbers[0]! * (numbers[3] === 1 ? 2 * Math.PI - small : small);
+        }
+      }
+      at = to;
+    }
+    return length + Math.hypot(at[0]! - first[0]!, at[1]! - first[1]!);
+  };
+
+  test.each(["clockwise", "counterclockwise"] as const)(
+    "beltPath(run) is as long as the run when the crank turns %s",
+    (travel) => {
+      const run = running(travel);
+      // The path's coordinates are rounded to 0.01 mm here.
+      expect(Math.abs(measured(beltPath(run, travel, view)) - 1000 * run.length)).toBeLessThan(0.5);
+    },
+  );
+
+  test.each(["clockwise", "counterclockwise"] as const)(
+    "beltPath(run) keeps its direction from span to arc when the crank turns %s",
+    (travel) => {
+      const run = running(travel);
+      run.pulleys.forEach((pulley, i) => {
+        const before = run.spans.at(i - 1)!;
+        // On the screen y runs down: clockwise turning carries a point at angle a towards a + 90°.
+        const angle = Math.atan2(-(pulley.start.y - pulley.y), pulley.start.x - pulley.x);
+        const tangent = angle + (turnsClockwise(pulley, travel) ? 1 : -1) * (Math.PI / 2);
+        expect(Math.cos(tangent + before.direction)).toBeCloseTo(1, 9);
+      });
+      const back = run.pulleys.find(({ contact }) => contact === "back")!;
+      expect(turnsClockwise(back, travel)).toBe(travel !== "clockwise");
+      expect(turnsClockwise(run.pulleys[0]!, travel)).toBe(travel === "clockwise");
+    },
+  );
+
+  test("beltPath(run, depth) lies inside toothed pulleys and outside those on the back", () => {
+    const run = running("clockwise");
+    const radii = (depth: number) =>
+      commands(beltPath(run, "clockwise", view, depth))
+        .filter(({ letter }) => letter === "A")
+        .map(({ numbers }) => numbers[0]!);
+    const [line, teeth] = [radii(0), radii(0.002)];
+    run.pulleys.forEach(({ contact }, i) => {
+      expect(teeth[i]! - line[i]!).toBeCloseTo(contact === "toothed" ? -2 : 2, 1);
+    });
+  });
+
+  test("toothedOutline(pulley) has each of its teeth once", () => {
+    const pulley = running("clockwise").pulleys[0]!;
+    expect(toothedOutline(pulley, toothProfiles[0]!, view).match(/Q/g)).toHaveLength(pulley.teeth!);
+  });
+
+  test("roundBelow(length) is 1, 2 or 5 with zeros, and not above it", () => {
+    expect([0.34, 1, 4.99, 5, 73, 260].map(roundBelow).map((value) => Number(value.toPrecision(6)))).toEqual([
+      0.2, 1, 2, 5, 50, 200,
+    ]);
+  });
+});
+
+describe("figures of the sheets", () => {
+  test("powerSteps(values) join end to begin and come to the sum at their foot", () => {
+    const steps = powerSteps(valuesOf(powerStaircase) as never);
+    for (const [i, step] of steps.slice(1, -1).entries()) expect(step.begin).toBe(steps[i]!.end);
+    expect(steps.at(-2)!.end / steps.at(-1)!.power).toBeCloseTo(1, 9);
+  });
+
+  test("rateCorners(angle, ramps) enclose what the nozzle's flow would give without half of the ramps", () => {
+    const area = (corners: ReturnType<typeof rateCorners>) =>
+      corners
+        .slice(1)
+        .reduce((sum, { angle, rate }, i) => sum + ((angle - corners[i]!.angle) * (rate + corners[i]!.rate)) / 2, 0);
+    expect(area(rateCorners(0.5, 0.08))).toBeCloseTo(0.5 - 0.04, 12);
+    // A needle that turns back half-way: a triangle of half the height.
+    expect(area(rateCorners(0.04, 0.08))).toBeCloseTo((0.04 * 0.5) / 2, 12);
+    expect(Math.max(...rateCorners(0.04, 0.08).map(({ rate }) => rate))).toBeCloseTo(0.5, 12);
+  });
+
+  test.each([{}, boat])(
+    "flowsOf(balance) give the fuel's power back, and the sea what the sheet says %#",
+    (changes) => {
+      const at = valuesOf(heatFlows, changes) as unknown as {
+        heatBalance: { parts: { key: string; power: number }[] };
+        gearHeat: number;
+        fuelReturnHeat: number;
+        seaHeat: number;
+      };
+      const { flows, shaft } = flowsOf(at.heatBalance.parts, at.gearHeat, at.fuelReturnHeat);
+      const fuel = at.heatBalance.parts.reduce((sum, { power }) => sum + power, 0);
+      expect((shaft + flows.reduce((sum, { power }) => sum + power, 0)) / fuel).toBeCloseTo(1, 9);
+      const sea = flows.filter(({ goal }) => goal === "sea").reduce((sum, { power }) => sum + power, 0);
+      expect(sea / at.seaHeat).toBeCloseTo(1, 9);
+    },
+  );
+
+  test("keys and titles are each their own", () => {
+    expect(new Set(all.map(({ key }) => key)).size).toBe(all.length);
+    expect(new Set(all.map(({ title }) => title)).size).toBe(all.length);
+  });
+
+  test.each(all.map((shown) => [shown.key, shown] as const))(
+    "%s describes itself in sentences with numbers, in either system",
+    (_, shown) => {
+      for (const changes of [{}, boat]) {
+        const words = [metric, customary].map((units) => shown.describe(valuesOf(shown, changes) as never, units));
+        for (const text of words) {
+          expect(text).toMatch(/^[A-Z].*\d.*\.$/);
+          expect(text).not.toMatch(/undefined|NaN|Infinity|\[object/);
+        }
+        if (shown !== speedWindows) expect(words[0]).not.toBe(words[1]);
+      }
+    },
+  );
+
+  test.each(all.map((shown) => [shown.key, shown] as const))(
+    "%s lists its numbers in full rows, in either system",
+    (_, shown) => {
+      for (const units of [metric, customary]) {
+        const { columns, rows } = shown.table(valuesOf(shown, boat) as never, units);
+        expect(rows.length).toBeGreaterThan(3);
+        for (const row of rows) {
+          expect(row).toHaveLength(columns.length);
+          for (const entry of row) expect(typeof entry === "number" ? Number.isFinite(entry) : entry !== "").toBe(true);
+        }
+      }
+    },
+  );
+
+  test("powerStaircase tells the air that the meters cannot read", () => {
+    const words = powerStaircase.describe(valuesOf(powerStaircase, { meterCount: 1 }) as never, metric);
+    expect(words).toMatch(/too little\.$/);
+    expect(powerStaircase.describe(valuesOf(powerStaircase) as never, metric)).toMatch(/of their span is left\.$/);
+  });
+
+  test("frontDrives names the units that are driven backwards", () => {
+    const rows = graph.inputs.find(({ key }) => key === "accessoryRun")!.value as readonly { role: string }[];
+    const wrong = rows.map((row) => (row.role === "fuelPump" ? { ...row, mustTurn: "counterclockwise" } : row));
+    expect(frontDrives.describe(valuesOf(frontDrives, { accessoryRun: wrong }) as never, metric)).toContain(
+      "Driven backwards: fuel pump.",
+    );
+  });
+});
