@@ -28,8 +28,8 @@ interface ScalarOptions<K extends KindName, F extends References> extends Explai
   readonly hint?: DisplayHint;
   readonly symbol: string;
   readonly from: F;
-  readonly compute: (values: ValuesOf<F>) => Quantity<K>;
-  readonly limits?: readonly Limit<K>[];
+  readonly compute: (values: ValuesOf<F>) => Quantity<NoInfer<K>>;
+  readonly limits?: readonly Limit<NoInfer<K>>[];
 }
 
 interface StructureOptions<T, F extends References> extends Explained {

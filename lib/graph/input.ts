@@ -11,7 +11,7 @@ interface Stated {
 interface QuantityField<K extends KindName> extends Stated {
   readonly kind: K;
   /** Lowest and highest value that may be entered, both allowed, in SI. */
-  readonly span: readonly [Quantity<K>, Quantity<K>];
+  readonly span: readonly [Quantity<NoInfer<K>>, Quantity<NoInfer<K>>];
   /** One step of the slider or of an arrow key, in SI. */
   readonly step: number;
   /** Picks the unit in which the trade reads this one, such as "fuel" or "boost". */
@@ -20,7 +20,7 @@ interface QuantityField<K extends KindName> extends Stated {
 
 interface QuantityOptions<K extends KindName> extends QuantityField<K> {
   /** Value of a new build, in SI. */
-  readonly value: Quantity<K>;
+  readonly value: Quantity<NoInfer<K>>;
   /** Symbol in formulas, in TeX. */
   readonly symbol?: string;
   readonly scale?: "linear" | "log";

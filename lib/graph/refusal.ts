@@ -17,6 +17,7 @@ export class Refusal {
   ) {}
 }
 
+/** Whether a value is a refusal in a value's place. */
 export function isRefusal(value: unknown): value is Refusal {
   return value instanceof Refusal;
 }
