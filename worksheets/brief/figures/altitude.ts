@@ -16,7 +16,7 @@ export const altitude = figure({
   from: { altitude: ownAltitude, ambientDensity },
   describe: ({ altitude, ambientDensity }, units) => {
     const less = 1 - ambientDensity / standard(0);
-    return `At ${units.text("length", altitude, "altitude")} and the temperature set, a cubic metre of the air outside holds ${share(units, Math.abs(less))} ${less >= 0 ? "less" : "more"} than in the standard atmosphere at sea level: its density is ${units.text("density", ambientDensity)}.`;
+    return `At ${units.text("length", altitude, "altitude")} and the temperature set, the air outside is ${share(units, Math.abs(less))} ${less >= 0 ? "thinner" : "denser"} than the standard atmosphere at sea level: ${units.text("density", ambientDensity)}.`;
   },
   draw: ({ altitude, ambientDensity }, { width, units }) => {
     const height = width < 480 ? 180 : 220;

@@ -85,7 +85,7 @@ export function drawFlows({ flows, shaft, fuel, sea, units, width }: FlowPlate):
     .attr("d", `M${px(seaLeft)},${px(foot)}H${px(seaRight)}L${px(tip)},${px(foot + point)}Z`);
   write(ground, "Fuel", { x: 2, y: 16, look: "band" });
   write(ground, units.text("power", fuel, "heat"), { x: 2, y: 16 + leading + 3, look: "strong" });
-  footWords(ground, "Shaft", units.text("power", shaft), share(units, shaft / fuel), {
+  footWords(ground, "Shaft", units.text("power", shaft, "heat"), share(units, shaft / fuel), {
     x: 2,
     y: foot + point + leading,
     anchor: "start",

@@ -50,7 +50,7 @@ export const heatFlows = figure({
   describe: ({ heatBalance, gearHeat, fuelReturnHeat, seaHeat }, units) => {
     const split = flowsOf(heatBalance.parts, gearHeat, fuelReturnHeat);
     const fuel = whole(split);
-    return `Of ${units.text("power", fuel, "heat")} in the fuel ${units.text("power", split.shaft)} (${share(units, split.shaft / fuel)}) leaves at the shaft behind the gear, and the sea water carries ${units.text("power", seaHeat, "heat")} (${share(units, seaHeat / fuel)}).`;
+    return `Of ${units.text("power", fuel, "heat")} in the fuel ${units.text("power", split.shaft, "heat")} (${share(units, split.shaft / fuel)}) leaves at the shaft behind the gear, and the sea water carries ${units.text("power", seaHeat, "heat")} (${share(units, seaHeat / fuel)}).`;
   },
   draw: ({ heatBalance, gearHeat, fuelReturnHeat, seaHeat }, { width, units }) => {
     const split = flowsOf(heatBalance.parts, gearHeat, fuelReturnHeat);
