@@ -25,8 +25,10 @@ import { beltPath, toothedOutline, turnsClockwise, type View } from "../../works
 import { frontDrives } from "../../worksheets/drive-speeds/figures/frontDrives";
 import { roundBelow } from "../../worksheets/drive-speeds/figures/scaleBar";
 import { speedWindows } from "../../worksheets/drive-speeds/figures/speedWindows";
-import { injection, rateCorners } from "../../worksheets/fuel-delivery/figures/injection";
-import { flowsOf, heatFlows } from "../../worksheets/marine-cooling/figures/heatFlows";
+import { injection } from "../../worksheets/fuel-delivery/figures/injection";
+import { rateCorners } from "../../worksheets/fuel-delivery/figures/rateCorners";
+import { flowsOf } from "../../worksheets/marine-cooling/figures/flows";
+import { heatFlows } from "../../worksheets/marine-cooling/figures/heatFlows";
 import { seaWaterLine } from "../../worksheets/marine-cooling/figures/seaWaterLine";
 import { graph, program } from "../../worksheets/model";
 import type { Figure } from "../../worksheets/sheet";

@@ -1,20 +1,11 @@
-import type { DrivenMember, DriveSpeeds } from "../../../lib/drive";
+import type { DrivenMember } from "../../../lib/drive";
 import type { RotationalSpeed } from "../../../lib/quantity";
 import { heatCarrier, idleSpeed, maximumSpeed, ratedSpeed } from "../../brief/cells";
 import { rawWaterHighestSpeed } from "../../marine-cooling/inputs";
 import { figure } from "../../sheet";
 import { accessoryDrive, blowerRun } from "../cells";
 import { rawWaterDriveRatio } from "../ratios";
-import { drawWindows } from "./windowPlate";
-
-/** A driven unit: the speeds that it allows, and those that it runs at. */
-export interface UnitSpeeds {
-  readonly unit: string;
-  /** 0 where there is none. */
-  readonly lowest: number;
-  readonly highest: number;
-  readonly at: DriveSpeeds;
-}
+import { drawWindows, type UnitSpeeds } from "./windowPlate";
 
 const turned = ({ members }: { members: readonly DrivenMember[] }) =>
   members

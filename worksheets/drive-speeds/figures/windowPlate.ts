@@ -1,7 +1,16 @@
 import { scaleLog } from "d3";
+import type { DriveSpeeds } from "../../../lib/drive";
 import { axisBelow, axisRoom, figures, narrow, plate, px, spread, textWidth, widest, write } from "../../drawing";
 import type { FigureFrame } from "../../sheet";
-import type { UnitSpeeds } from "./speedWindows";
+
+/** A driven unit: the speeds that it allows, and those that it runs at. */
+export interface UnitSpeeds {
+  readonly unit: string;
+  /** 0 where there is none. */
+  readonly lowest: number;
+  readonly highest: number;
+  readonly at: DriveSpeeds;
+}
 
 /** Heights inside a row, in CSS pixels: bounds above the band, speeds below it. */
 const row = { bounds: 13, band: 19, thick: 16, speeds: 50, pitch: 68 };

@@ -12,7 +12,7 @@ import {
   writeLines,
 } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
-import type { RateCorner } from "./injection";
+import type { RateCorner } from "./rateCorners";
 
 interface RateBand {
   readonly corners: readonly RateCorner[];

@@ -1,6 +1,6 @@
 import { type Group, leading, plate, px, share, textWidth, widest, write } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
-import type { Flow } from "./heatFlows";
+import type { Flow } from "./flows";
 
 interface FlowPlate {
   readonly flows: readonly Flow[];
