@@ -4,7 +4,8 @@ import { sheets } from "../../worksheets";
 import { graph, nodesBySheet } from "../../worksheets/model";
 import type { Block } from "../../worksheets/sheet";
 
-const shownIn = (blocks: readonly Block[]) => blocks.flatMap((block) => (block.type === "line" ? [block.node.key] : []));
+const shownIn = (blocks: readonly Block[]) =>
+  blocks.flatMap((block) => (block.type === "line" ? [block.node.key] : []));
 
 test("every input and cell has its own line, on one sheet or where another sheet repeats it for reading", () => {
   const shown = new Set(sheets.flatMap(({ blocks }) => shownIn(blocks)));
@@ -36,8 +37,14 @@ test("every sheet has its question, a heading and at least one figure, and those
   for (const { key, answers, blocks } of sheets) {
     expect(answers.length, key).toBeGreaterThan(20);
     if (key === "brief") continue;
-    expect(blocks.some(({ type }) => type === "figure"), key).toBe(true);
-    expect(blocks.some(({ type }) => type === "caution"), key).toBe(true);
+    expect(
+      blocks.some(({ type }) => type === "figure"),
+      key,
+    ).toBe(true);
+    expect(
+      blocks.some(({ type }) => type === "caution"),
+      key,
+    ).toBe(true);
   }
 });
 

@@ -39,7 +39,10 @@ test("a 4-inch air meter behind a bellmouth reads up to 62 to 65 lb/min at a mod
     });
   // By hand, at the density of the still air, 1.1684 kg/m³: 49.5 m/s and 51.9 m/s, Mach number 0.15; the air in the
   // throat is some 1 % thinner, so the velocity is by as much higher.
-  for (const [pounds, byHand] of [[62, 49.48], [65, 51.87]] as const) {
+  for (const [pounds, byHand] of [
+    [62, 49.48],
+    [65, 51.87],
+  ] as const) {
     expect(throat(pounds).velocity / byHand).toBeGreaterThan(1);
     expect(throat(pounds).velocity / byHand).toBeLessThan(1.02);
   }
@@ -57,16 +60,19 @@ test("a 2:1 overdrive turns a blower at 12,600 rpm when the engine turns 6,300",
   expect(inUnit("rotationalSpeed", speed, "rpm")).toBeCloseTo(12600, 9);
 });
 
-test.each(demoInstallations)("hydraulic and fuel pumps run at or a little below crankshaft speed in %s", (installation) => {
-  const pumps = demoIn(installation)
-    .require(accessoryDrive)
-    .members.filter(({ role }) => role === "hydraulicPump" || role === "fuelPump");
-  expect(pumps.length).toBeGreaterThan(0);
-  for (const { ratio } of pumps) {
-    expect(ratio).toBeGreaterThan(0.7);
-    expect(ratio).toBeLessThanOrEqual(1);
-  }
-});
+test.each(demoInstallations)(
+  "hydraulic and fuel pumps run at or a little below crankshaft speed in %s",
+  (installation) => {
+    const pumps = demoIn(installation)
+      .require(accessoryDrive)
+      .members.filter(({ role }) => role === "hydraulicPump" || role === "fuelPump");
+    expect(pumps.length).toBeGreaterThan(0);
+    for (const { ratio } of pumps) {
+      expect(ratio).toBeGreaterThan(0.7);
+      expect(ratio).toBeLessThanOrEqual(1);
+    }
+  },
+);
 
 test("a unit hung on the other face of the plate turns the other way as seen on its own shaft end", () => {
   const seen = (shaftEnd: "forward" | "rearward") =>

@@ -3,7 +3,6 @@ import {
   airFlowForFuel,
   airMeterLoad,
   brakeSpecificFuelConsumption,
-  ductSpeed,
   frictionMeanEffectivePressure,
   frictionPower as frictionPowerOf,
   fuelFlowForIndicatedPower,
@@ -17,7 +16,7 @@ import {
   restrictionLoss,
   ruleOfThumbAirFlow,
 } from "../../lib/engine";
-import { bellmouthDepression, dryAir, stoichiometricAirFuelRatio } from "../../lib/fluid";
+import { bellmouthDepression, velocityInPipe } from "../../lib/fluid";
 import { cell } from "../../lib/graph";
 import type { MassFlow, Power, Pressure, Ratio } from "../../lib/quantity";
 import {
@@ -30,6 +29,7 @@ import {
 import { charge, demand, demandBuild, scaledFriction } from "../boost/demand";
 import { scavengeGainCounts } from "../boost/inputs";
 import {
+  ambientDensity,
   ambientHumidityRatio,
   ambientPressure,
   ambientTemperature,
@@ -40,8 +40,7 @@ import {
   stroke,
 } from "../brief/cells";
 import { accessoryPower } from "../drive-speeds/accessories";
-import { fuelChoice, fuels } from "../fuel-delivery/inputs";
-import { fuelPumpWork } from "../fuel-delivery/pumpWork";
+import { fuelPumpWork, heatingValue, stoichiometricRatio } from "../fuel-delivery/pumpWork";
 import {
   bellmouthDischarge,
   ductBore,
@@ -72,9 +71,17 @@ export const frictionMeanPressure = cell("frictionMeanPressure", {
       meanPistonSpeed: meanPistonSpeed(stroke, ratedSpeed),
       coefficients: scaledFriction(frictionShare),
     }),
-  formula: "p_{mf} = k_f\\left(0.137\\,\\mathrm{bar} + \\frac{p_{max}}{200} + 0.162\\,\\frac{\\mathrm{bar}}{\\mathrm{m/s}}\\,v_p\\right)",
-  source: "S. K. Chen, P. Flynn, Development of a Single Cylinder Compression Ignition Research Engine, SAE 650733 (1965) (from memory)",
-  validity: [{ of: "peakPressure", span: [0, 250e5], note: "The published line was drawn well below 250 bar." }],
+  formula:
+    "p_{mf} = k_f\\left(0.137\\,\\mathrm{bar} + \\frac{p_{max}}{200} + 0.162\\,\\frac{\\mathrm{bar}}{\\mathrm{m/s}}\\cdot 2\\,S\\,N\\right)",
+  source:
+    "S. K. Chen, P. Flynn, Development of a Single Cylinder Compression Ignition Research Engine, SAE 650733 (1965) (from memory)",
+  validity: [
+    {
+      of: "peakPressure",
+      span: [0, 250e5],
+      note: "The published line comes from engines that stayed well below 250 bar.",
+    },
+  ],
 });
 
 export const frictionPower = cell("frictionPower", {
@@ -88,7 +95,7 @@ export const frictionPower = cell("frictionPower", {
 });
 
 export const pumpingPower = cell("pumpingPower", {
-  label: "Power spent on breathing",
+  label: "Power spent on pumping the gas",
   kind: "power",
   symbol: "P_{pump}",
   from: { turbineInletPressure, manifoldPressure, valveLoss, displacement, ratedSpeed, scavengeGainCounts },
@@ -103,7 +110,10 @@ export const pumpingPower = cell("pumpingPower", {
     }),
   formula: "P_{pump} = (p_6 - p_5 + \\Delta p_v)\\,\\frac{V\\,N}{2}",
   source: "J. B. Heywood, Internal Combustion Engine Fundamentals (1988), §5.3 (ideal pumping loop, from memory)",
-  assumptions: ["Below zero the manifold pressure drives the pistons."],
+  assumptions: [
+    "Below zero the manifold's pressure, above the exhaust's, drives the pistons.",
+    "Where that gain is not counted, zero stands in its place.",
+  ],
 });
 
 export const fuelPumpPower = cell("fuelPumpPower", {
@@ -120,7 +130,14 @@ export const indicatedPower = cell("indicatedPower", {
   label: "Gross indicated power",
   kind: "power",
   symbol: "P_i",
-  from: { brakePower: ratedPower, frictionPower, accessoryPower, blowerPower: blowerShaftPower, pumpingPower, fuelPumpPower },
+  from: {
+    brakePower: ratedPower,
+    frictionPower,
+    accessoryPower,
+    blowerPower: blowerShaftPower,
+    pumpingPower,
+    fuelPumpPower,
+  },
   compute: indicatedPowerOf,
   formula: "P_i = P_b + P_f + P_x + P_{bl} + P_{pump} + P_{fp}",
   source: "definition",
@@ -131,27 +148,31 @@ export const fuelFlow = cell("fuelFlow", {
   kind: "massFlow",
   hint: "fuel",
   symbol: "\\dot m_f",
-  from: { indicatedPower, indicatedEfficiency, fuelChoice },
-  compute: ({ indicatedPower, indicatedEfficiency, fuelChoice }) =>
+  from: { indicatedPower, indicatedEfficiency, lowerHeatingValue: heatingValue },
+  compute: ({ indicatedPower, indicatedEfficiency, lowerHeatingValue }) =>
     fuelFlowForIndicatedPower({
       indicatedPower,
       grossIndicatedEfficiency: indicatedEfficiency,
-      lowerHeatingValue: fuels[fuelChoice].lowerHeatingValue,
+      lowerHeatingValue,
     }),
   formula: "\\dot m_f = \\frac{P_i}{\\eta_i\\,H_u}",
   source: "definition of efficiency",
 });
 
 export const specificFuelConsumption = cell("specificFuelConsumption", {
-  label: "Fuel for the work at the flywheel",
+  label: "Brake specific fuel consumption",
   kind: "specificFuelConsumption",
-  symbol: "b",
+  symbol: "b_e",
   from: { fuelFlow, ratedPower },
   compute: ({ fuelFlow, ratedPower }) => brakeSpecificFuelConsumption(fuelFlow, ratedPower),
-  formula: "b = \\frac{\\dot m_f}{P_b}",
+  formula: "b_e = \\frac{\\dot m_f}{P_b}",
   source: "definition",
   validity: [
-    { of: "result", span: [185 / 3.6e9, 290 / 3.6e9], note: "Diesels at full load lie between 185 and 290 g/kWh: from memory of Heywood (1988), chapter 2, widened." },
+    {
+      of: "result",
+      span: [185 / 3.6e9, 290 / 3.6e9],
+      note: "Diesels at full load lie between 185 and 290 g/kWh: Heywood (1988), chapter 2 (from memory), widened.",
+    },
   ],
 });
 
@@ -161,32 +182,29 @@ export const excessAirRatioMet = cell("excessAirRatioMet", {
   symbol: "\\lambda",
   from: { demand },
   compute: ({ demand }) => demand.excessAirRatio,
-  formula: "\\lambda = \\max(\\lambda_{wanted},\\ \\lambda_{\\text{turbochargers idle}})",
-  source: "definition: blower and engine may take more air than asked for by themselves",
+  formula: "\\lambda = \\max\\left(\\lambda_{min},\\ \\lambda|_{\\pi_c = 1}\\right)",
+  source: "definition",
+  assumptions: [
+    "At little power, blower and engine take more air than is asked for even when the turbochargers make no pressure.",
+  ],
 });
 
 export const airFuelRatio = cell("airFuelRatio", {
-  label: "Dry air for each part of fuel",
+  label: "Air–fuel ratio, dry air",
   kind: "ratio",
   symbol: "AFR",
-  from: { excessAirRatioMet, fuelChoice },
-  compute: ({ excessAirRatioMet, fuelChoice }) =>
-    (excessAirRatioMet * stoichiometricAirFuelRatio(fuels[fuelChoice])) as Ratio,
+  from: { excessAirRatioMet, stoichiometricRatio },
+  compute: ({ excessAirRatioMet, stoichiometricRatio }) => (excessAirRatioMet * stoichiometricRatio) as Ratio,
   formula: "AFR = \\lambda\\,L_{st}",
-  source: "balance of elements for the fuel's composition",
+  source: "definition",
 });
 
 export const dryAirFlow = cell("dryAirFlow", {
   label: "Dry air flow",
   kind: "massFlow",
   symbol: "\\dot m_d",
-  from: { fuelFlow, excessAirRatio: excessAirRatioMet, fuelChoice },
-  compute: ({ fuelFlow, excessAirRatio, fuelChoice }) =>
-    airFlowForFuel({
-      fuelFlow,
-      excessAirRatio,
-      stoichiometricAirFuelRatio: stoichiometricAirFuelRatio(fuels[fuelChoice]),
-    }),
+  from: { fuelFlow, excessAirRatio: excessAirRatioMet, stoichiometricAirFuelRatio: stoichiometricRatio },
+  compute: airFlowForFuel,
   formula: "\\dot m_d = \\lambda\\,L_{st}\\,\\dot m_f",
   source: "definition",
 });
@@ -229,8 +247,8 @@ export const pressureNeeded = cell("pressureNeeded", {
   from: { densityNeeded, manifoldTemperature, charge },
   compute: ({ densityNeeded, manifoldTemperature, charge }) =>
     manifoldPressureNeeded(densityNeeded, manifoldTemperature, charge),
-  formula: "p_5 = \\rho_5\\,R\\,T_5",
-  source: "ideal gas law",
+  formula: "p_5 = \\rho_5\\,R(w_0)\\,T_5",
+  source: "ideal gas law, moist air",
 });
 
 export const flowPerMeter = cell("flowPerMeter", {
@@ -245,12 +263,12 @@ export const flowPerMeter = cell("flowPerMeter", {
 });
 
 export const meterHeadroom = cell("meterHeadroom", {
-  label: "Span left on each meter",
+  label: "Room left on each meter",
   kind: "fraction",
-  symbol: "1 - \\frac{\\dot m_a}{\\dot m_{a,max}}",
+  symbol: "h_a",
   from: { airFlow, meters: meterCount, meterCapacity },
   compute: (bank) => airMeterLoad(bank).headroom,
-  formula: "1 - \\frac{\\dot m_a}{\\dot m_{a,max}}",
+  formula: "h_a = 1 - \\frac{\\dot m}{z_a\\,\\dot m_{a,max}}",
   source: "definition",
 });
 
@@ -260,7 +278,8 @@ export const idleAirFlow = cell("idleAirFlow", {
   symbol: "\\dot m_0",
   from: { demandBuild, idleSpeed },
   compute: ({ demandBuild, idleSpeed }) => chargePathAtIdle(demandBuild, idleSpeed).airFlow,
-  formula: "\\eta_{vb}\\,\\rho_3\\,V_b\\,i_b\\,N_0 = \\eta_v\\,\\rho_5\\,\\frac{V\\,N_0}{2} \\text{ with } \\pi_c = 1",
+  formula:
+    "\\dot m_0 = \\eta_{vb}\\,\\rho_3\\,V_b\\,i_b\\,N_0 = \\eta_v\\,\\rho_5\\,\\frac{V\\,N_0}{2} \\text{ with } \\pi_c = 1",
   source: "conservation of mass",
   assumptions: ["At idle the turbochargers neither help nor hinder."],
 });
@@ -279,10 +298,10 @@ export const idleFlowPerMeter = cell("idleFlowPerMeter", {
 export const turnDown = cell("turnDown", {
   label: "Turn-down that the meters must span",
   kind: "ratio",
-  symbol: "\\dot m/\\dot m_0",
+  symbol: "r_a",
   from: { airFlow, idleAirFlow },
   compute: ({ airFlow, idleAirFlow }) => meterTurnDown(airFlow, idleAirFlow),
-  formula: "\\frac{\\dot m}{\\dot m_0}",
+  formula: "r_a = \\frac{\\dot m}{\\dot m_0}",
   source: "definition",
 });
 
@@ -311,8 +330,9 @@ export const meterVelocity = cell("meterVelocity", {
   symbol: "v_a",
   from: meterThroat.from,
   compute: (at) => meterThroat.state(at).velocity,
-  formula: "\\dot m_a = \\rho_a\\,\\frac{\\pi}{4}d_a^2\\,v_a",
+  formula: "v_a = \\frac{4\\,\\dot m_a}{\\rho_a\\,\\pi\\,d_a^2}",
   source: "isentropic flow of an ideal gas from still air",
+  assumptions: ["The density ρ_a in the tube follows from p_0, T_0 and C_a.", "Dry air."],
 });
 
 export const meterMach = cell("meterMach", {
@@ -321,8 +341,9 @@ export const meterMach = cell("meterMach", {
   symbol: "M_a",
   from: meterThroat.from,
   compute: (at) => meterThroat.state(at).machNumber,
-  formula: "M_a = \\frac{v_a}{\\sqrt{\\gamma R T_a}}",
+  formula: "M_a = \\frac{v_a}{\\sqrt{\\gamma\\,R\\,T_a}}",
   source: "definition",
+  assumptions: ["T_a is the temperature in the tube, a little below T_0."],
   limits: [{ component: "air meters", side: "most", bound: meterMachLimit }],
 });
 
@@ -333,8 +354,10 @@ export const meterDepression = cell("meterDepression", {
   symbol: "\\Delta p_a",
   from: meterThroat.from,
   compute: (at) => meterThroat.state(at).staticDepression,
-  formula: "\\Delta p_a = p_0 - p_a",
+  formula:
+    "\\Delta p_a = p_0 - p_a, \\qquad \\dot m_a = C_a\\,\\frac{\\pi}{4}\\,d_a^2\\,\\frac{p_0}{\\sqrt{R\\,T_0}}\\,\\psi\\!\\left(\\frac{p_0}{p_a}\\right)",
   source: "isentropic flow of an ideal gas; discharge coefficient as in ISO 5167-1",
+  assumptions: ["ψ is the flow function of an isentropic nozzle.", "Dry air."],
 });
 
 export const ductVelocity = cell("ductVelocity", {
@@ -342,9 +365,8 @@ export const ductVelocity = cell("ductVelocity", {
   kind: "velocity",
   hint: "duct",
   symbol: "v_d",
-  from: { flowPerMeter, ambientPressure, ambientTemperature, ductBore },
-  compute: ({ flowPerMeter, ambientPressure, ambientTemperature, ductBore }) =>
-    ductSpeed({ massFlow: flowPerMeter, pressure: ambientPressure, temperature: ambientTemperature, diameter: ductBore }).velocity,
+  from: { massFlow: flowPerMeter, density: ambientDensity, diameter: ductBore },
+  compute: velocityInPipe,
   formula: "v_d = \\frac{4\\,\\dot m_a}{\\rho_0\\,\\pi\\,d_d^2}",
   source: "conservation of mass",
   limits: [{ component: "intake ducts", side: "most", bound: ductVelocityLimit }],
@@ -355,10 +377,10 @@ export const intakeLoss = cell("intakeLoss", {
   kind: "pressureDifference",
   hint: "duct",
   symbol: "\\Delta p_0",
-  from: { intakeRestriction, airFlow, ambientTemperature, ambientPressure },
-  compute: ({ intakeRestriction, airFlow, ambientTemperature, ambientPressure }) =>
-    restrictionLoss(intakeRestriction, airFlow, dryAir.density(ambientTemperature, ambientPressure)),
-  formula: "\\Delta p_0 = \\sum \\Delta p_r\\left(\\frac{\\dot m}{\\dot m_{f,r}}\\right)^2",
+  from: { intakeRestriction, airFlow, ambientDensity },
+  compute: ({ intakeRestriction, airFlow, ambientDensity }) =>
+    restrictionLoss(intakeRestriction, airFlow, ambientDensity),
+  formula: "\\Delta p_0 = \\Delta p_r\\left(\\frac{\\dot m}{\\dot m_{f,r}}\\right)^2",
   source: "turbulent losses grow with the square of the flow",
   limits: [{ component: "intake", side: "most", bound: intakeLossLimit }],
 });

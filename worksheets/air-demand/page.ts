@@ -55,7 +55,7 @@ export const airDemandPage: Sheet = {
   title: "Air demand",
   answers: "How much air the promise needs, at what pressure, and whether the meters, ducts and filter pass it.",
   blocks: [
-    prose`To give ${ratedPower} at the flywheel the gas must give ${indicatedPower} at the pistons, since friction, the accessories, the blower and the fuel pump take their shares first. Breathing takes ${pumpingPower}; below zero it gives something back.`,
+    prose`To leave ${ratedPower} at the flywheel the gas must give ${indicatedPower} to the pistons: friction, accessories, blower and fuel pump take their shares first. Pumping the gas in and out counts ${pumpingPower}, with a minus where the manifold's pressure, above the exhaust's, pushes the pistons. What is asked of the cylinders is thus more than what was promised, and fuel and air follow from that larger number.`,
     drawn(powerStaircase),
     heading("From the flywheel to the fuel"),
     ...lines(
@@ -71,12 +71,13 @@ export const airDemandPage: Sheet = {
       specificFuelConsumption,
     ),
     heading("From the fuel to the air"),
-    prose`The fuel is to have ${excessAirRatio} times the air that just burns it. That is the smoke limit, the exhaust temperature and the size of everything on the intake side, in one number.`,
+    prose`The fuel is to have at least ${excessAirRatio} times the air that just burns it. Less air makes smoke and heat; more makes everything on the intake side larger. The rule of thumb knows neither fuel nor losses: where it differs much from the reckoning, look for the reason.`,
     ...lines(excessAirRatio, excessAirRatioMet, airFuelRatio, dryAirFlow, airFlow, ruleOfThumb, thumbAirFlow),
     heading("What the manifold must hold"),
+    prose`The engine fills its displacement once in two turns. The air asked for fits in only at a density of ${densityNeeded}, and at the temperature that the aftercooler leaves, that density is a pressure: ${pressureNeeded}. A cooler charge needs less of it.`,
     ...lines(volumetricEfficiency, densityNeeded, pressureNeeded),
     heading("Metering it"),
-    prose`With ${meterCount} meters side by side each reads ${flowPerMeter} at the promised power and ${idleFlowPerMeter} at idle: the same instrument must be right at both.`,
+    prose`Of ${meterCount} in parallel, each air meter carries ${flowPerMeter} at the promised power and ${idleFlowPerMeter} at idle, and must read true at both. A bellmouth before it keeps the flow even; the ducts are taken as alike, so that they share alike.`,
     ...lines(
       meterCount,
       meterCapacity,
@@ -94,8 +95,9 @@ export const airDemandPage: Sheet = {
       meterDepression,
     ),
     heading("Ducts and filter"),
+    prose`Meters, ducts and filter lower the pressure before the compressors by ${intakeLoss}. The compressors multiply that loss: it has to be made good at their pressure ratio.`,
     caution(
-      "An engine of this kind sucks in whatever is loose: guard every open bellmouth when it runs, and never run it with a hand, a rag or a tool near the intake. Keep a positive means of shutting off the air at hand: a diesel that breathes oil or fuel vapour does not stop with the key. Follow local codes and licensed practice.",
+      "An engine of this kind sucks in whatever is loose: guard every open bellmouth when it runs, and keep hands, rags and tools away from the intake. Have a means of shutting off the air within reach: a diesel that breathes oil or fuel vapour runs on, and away, with its fuel cut off. Follow local codes and licensed practice.",
     ),
     ...lines(
       ductBore,
@@ -113,4 +115,3 @@ export const airDemandPage: Sheet = {
     ),
   ],
 };
-

@@ -25,8 +25,7 @@ import { accessoryPower } from "../drive-speeds/accessories";
 import { blowerDriveRatio } from "../drive-speeds/ratios";
 import { fuelChoice, fuels } from "../fuel-delivery/inputs";
 import { fuelPumpWork } from "../fuel-delivery/pumpWork";
-import { seaTemperature } from "../marine-cooling/inputs";
-import { seaCapacityRate } from "../marine-cooling/rawWater";
+import { rawWaterInlet, seaCapacityRate } from "../marine-cooling/rawWater";
 import {
   aftercoolerEffectiveness,
   aftercoolerLoss,
@@ -54,19 +53,19 @@ import {
 } from "./inputs";
 
 export const chargeSinkTemperature = cell("chargeSinkTemperature", {
-  label: "Cooling stream arriving at the charge coolers",
+  label: "Cooling stream reaching the charge coolers",
   kind: "temperature",
   symbol: "T_s",
-  from: { heatCarrier, ambientTemperature, seaTemperature, sinkRise },
-  compute: ({ heatCarrier, ambientTemperature, seaTemperature, sinkRise }) =>
-    ((heatCarrier === "air" ? ambientTemperature : seaTemperature) + sinkRise) as Temperature,
-  formula: "T_s = T_{0\\,\\mathrm{or}\\,sea} + \\Delta T_s",
+  from: { heatCarrier, ambientTemperature, sinkRise, rawWaterInlet },
+  compute: ({ heatCarrier, ambientTemperature, sinkRise, rawWaterInlet }) =>
+    (heatCarrier === "air" ? ambientTemperature + sinkRise : rawWaterInlet) as Temperature,
+  formula: "T_s = T_0 + \\Delta T_s \\text{ with air}, \\qquad T_s = T_{w,0} \\text{ with sea water}",
   source: "definition",
 });
 
 /** The build as the demand loop wants it, but for speed and power. */
 export const demandBuild = structure("demandBuild", {
-  label: "Everything between the open air and the exhaust pipe",
+  label: "Engine, charge path and exhaust, gathered",
   from: {
     ambientPressure,
     ambientTemperature,
@@ -172,10 +171,11 @@ export const demand = structure("demand", {
   compute: ({ demandBuild, ratedSpeed, ratedPower }) =>
     demandPoint(demandBuild, { engineSpeed: ratedSpeed, brakePower: ratedPower }),
   formula: "\\eta_i\\,\\dot m_f\\,H_u = P_b + P_f + P_x + P_{bl} + P_{pump} + P_{fp}",
-  source: "conservation of mass and first law on every element; turbine and compressor balance after Watson and Janota (1982, from memory)",
+  source:
+    "conservation of mass and first law on every element; turbine and compressor balance after Watson and Janota (1982, from memory)",
   assumptions: [
     "Steady mean values; the pulses of single cylinders are left out.",
-    "Compressors and turbines are given by their efficiencies: whether chosen wheels reach them is another question.",
+    "Compressors and turbines are given by their efficiencies; whether the wheels chosen reach them at this point is for their maps to say.",
   ],
 });
 

@@ -49,17 +49,18 @@ export const compressorFlowCapacity = setting("compressorFlowCapacity", {
   value: 45,
   span: [5, 120],
   step: 0.5,
-  note: "Read off the compressor's own field between the surge and choke lines; corrected to 298 K and 100 kPa.",
+  note: "Read off the compressor's own map at this pressure ratio, short of choke; corrected to 298 K and 100 kPa.",
 });
 
 export const compressorRatioLimit = setting("compressorRatioLimit", {
-  label: "Pressure ratio that one compressor holds",
+  label: "Compressor pressure ratio allowed",
   symbol: "\\pi_{c,lim}",
   kind: "ratio",
   unit: "",
   value: 3.8,
   span: [1.5, 6],
   step: 0.05,
+  note: "Where the map ends, or where the wheel's speed does.",
 });
 
 export const compressorOutletLimit = setting("compressorOutletLimit", {
@@ -70,7 +71,7 @@ export const compressorOutletLimit = setting("compressorOutletLimit", {
   value: 205,
   span: [120, 260],
   step: 1,
-  note: "An aluminium wheel and oil coking set this: common practice, no source.",
+  note: "An aluminium wheel loses strength and oil cokes above it: common practice, no source.",
 });
 
 export const intercoolerEffectiveness = setting("intercoolerEffectiveness", {
@@ -81,7 +82,7 @@ export const intercoolerEffectiveness = setting("intercoolerEffectiveness", {
   value: 74,
   span: [0, 95],
   step: 0.5,
-  note: "The cooler between turbochargers and blower.",
+  note: "The cooler between turbochargers and blower. Read it for the flow at the promised power: it falls as the flow grows.",
 });
 
 export const intercoolerLoss = setting("intercoolerLoss", {
@@ -102,7 +103,7 @@ export const aftercoolerEffectiveness = setting("aftercoolerEffectiveness", {
   value: 76,
   span: [0, 95],
   step: 0.5,
-  note: "The cooler between blower and manifold.",
+  note: "The cooler between blower and manifold; 0 % and no loss if there is none.",
 });
 
 export const aftercoolerLoss = setting("aftercoolerLoss", {
@@ -116,8 +117,8 @@ export const aftercoolerLoss = setting("aftercoolerLoss", {
 });
 
 export const coolerRatedFlow = setting("coolerRatedFlow", {
-  label: "Air flow at which the coolers are rated",
-  symbol: "\\dot m_{r}",
+  label: "Air flow at which these losses were measured",
+  symbol: "\\dot m_{k,r}",
   kind: "massFlow",
   unit: "kg/min",
   value: 66,
@@ -126,8 +127,8 @@ export const coolerRatedFlow = setting("coolerRatedFlow", {
 });
 
 export const coolerRatedDensity = setting("coolerRatedDensity", {
-  label: "Charge density at which the coolers are rated",
-  symbol: "\\rho_{r}",
+  label: "Charge density at which they were measured",
+  symbol: "\\rho_{k,r}",
   kind: "density",
   unit: "kg/m³",
   value: 3.2,
@@ -136,14 +137,14 @@ export const coolerRatedDensity = setting("coolerRatedDensity", {
 });
 
 export const sinkRise = setting("sinkRise", {
-  label: "Cooling stream warmer than outside when it reaches the coolers",
+  label: "Cooling stream, warmer than outside by",
   symbol: "\\Delta T_s",
   kind: "temperatureDifference",
   unit: "K",
   value: 6,
   span: [0, 40],
   step: 0.5,
-  note: "Air warmed under the bonnet or by a radiator in front; sea water warmed by an exchanger before.",
+  note: "Air warmed under the bonnet or by another cooler in front; sea water drawn in where warm discharge mixes with it.",
 });
 
 export const blowerDisplacement = setting("blowerDisplacement", {
@@ -157,14 +158,14 @@ export const blowerDisplacement = setting("blowerDisplacement", {
 });
 
 export const blowerBuiltInRatio = setting("blowerBuiltInRatio", {
-  label: "Built-in volume ratio",
+  label: "Blower, built-in volume ratio",
   symbol: "v_i",
   kind: "ratio",
   unit: "",
   value: 1,
   span: [1, 2],
   step: 0.05,
-  note: "1 for straight lobes, which compress nothing inside; above 1 for screws.",
+  note: "1 for lobes, which compress nothing inside; above 1 for screws.",
 });
 
 export const blowerClearance = setting("blowerClearance", {
@@ -176,11 +177,11 @@ export const blowerClearance = setting("blowerClearance", {
   value: 115,
   span: [0, 600],
   step: 5,
-  note: "Fit it to a measured volumetric efficiency: about 0.80 to 0.93 for lobes at mid speed, from memory.",
+  note: "The area through which all that leaks back would pass as one nozzle. Fit it to a measured volumetric efficiency: about 0.80 to 0.93 for lobes at mid speed, from memory.",
 });
 
 export const blowerMechanicalEfficiency = setting("blowerMechanicalEfficiency", {
-  label: "Blower gears and bearings, mechanical efficiency",
+  label: "Blower gears, bearings and belt, mechanical efficiency",
   symbol: "\\eta_{mb}",
   kind: "fraction",
   unit: "%",
@@ -211,8 +212,8 @@ export const blowerOutletLimit = setting("blowerOutletLimit", {
 });
 
 export const manifoldPressureLimit = setting("manifoldPressureLimit", {
-  label: "Manifold pressure that pipes and hoses are built for",
-  symbol: "p_{m,lim}",
+  label: "Boost that pipes and hoses are built for",
+  symbol: "p_{5,g,lim}",
   kind: "gaugePressure",
   hint: "boost",
   unit: "bar",
@@ -222,13 +223,14 @@ export const manifoldPressureLimit = setting("manifoldPressureLimit", {
 });
 
 export const exhaustOutletLoss = setting("exhaustOutletLoss", {
-  label: "Exhaust pipe loss after the turbines, when rated",
+  label: "Exhaust pipe loss after the turbines, as measured",
   symbol: "\\Delta p_e",
   kind: "pressureDifference",
-  unit: "kPa",
-  value: 7,
-  span: [0, 40],
-  step: 0.5,
+  hint: "duct",
+  unit: "mbar",
+  value: 70,
+  span: [0, 400],
+  step: 5,
 });
 
 export const exhaustRatedFlow = setting("exhaustRatedFlow", {
@@ -242,7 +244,7 @@ export const exhaustRatedFlow = setting("exhaustRatedFlow", {
 });
 
 export const exhaustRatedTemperature = setting("exhaustRatedTemperature", {
-  label: "Exhaust temperature at which it was measured",
+  label: "Exhaust temperature after the turbines, when it was measured",
   symbol: "T_{e,r}",
   kind: "temperature",
   unit: "°C",
@@ -259,36 +261,39 @@ export const wallHeatShare = setting("wallHeatShare", {
   value: 15,
   span: [5, 35],
   step: 0.5,
+  note: "Before friction adds its own heat; 12 to 20 % at full load: common practice, no source.",
 });
 
 export const turbineInletLimit = setting("turbineInletLimit", {
   label: "Turbine inlet temperature allowed",
-  symbol: "T_{5,lim}",
+  symbol: "T_{6,lim}",
   kind: "temperature",
   unit: "°C",
   value: 760,
   span: [500, 1000],
   step: 5,
+  note: "720 to 760 °C for long runs with usual alloys, more for short ones: common practice, no source.",
 });
 
 export const backPressureRatioLimit = setting("backPressureRatioLimit", {
   label: "Exhaust over manifold pressure allowed",
-  symbol: "p_5/p_m",
+  symbol: "(p_6/p_5)_{lim}",
   kind: "ratio",
   unit: "",
   value: 1.1,
   span: [0.5, 2],
   step: 0.05,
+  note: "Above 1 exhaust is pushed back into the cylinders while both valves are open.",
 });
 
 export const scavengeGainCounts = choice("scavengeGainCounts", {
-  label: "Manifold pressure above exhaust pressure",
-  options: { yes: "counts as pumping gain", no: "is not counted" },
+  label: "Manifold pressure above the exhaust's",
+  options: { yes: "counts as a gain", no: "is not counted" },
   value: "yes",
 });
 
 export const effectiveCompressionRatio = setting("effectiveCompressionRatio", {
-  label: "Compression ratio from intake closing",
+  label: "Effective compression ratio",
   symbol: "\\varepsilon",
   kind: "ratio",
   unit: "",
@@ -300,12 +305,13 @@ export const effectiveCompressionRatio = setting("effectiveCompressionRatio", {
 
 export const compressionExponent = setting("compressionExponent", {
   label: "Polytropic exponent of compression",
-  symbol: "n",
+  symbol: "n_c",
   kind: "ratio",
   unit: "",
   value: 1.35,
   span: [1.2, 1.4],
   step: 0.01,
+  note: "1.33 to 1.37: common practice, no source.",
 });
 
 export const firingRise = setting("firingRise", {

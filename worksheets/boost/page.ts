@@ -71,11 +71,12 @@ import { blowerDriveRatio } from "../drive-speeds/ratios";
 export const boostPage: Sheet = {
   key: "boost",
   title: "Boost and intercooling",
-  answers: "How the pressure rise is shared between turbochargers and blower, how hot the air arrives, and what it costs.",
+  answers:
+    "How the pressure rise is shared between turbochargers and blower, how hot the air arrives, and what it costs.",
   blocks: [
-    prose`The blower turns ${blowerDriveRatio} times as fast as the crank. Blower and engine each swallow a volume for every turn, so their sizes and that ratio fix the blower's pressure ratio, ${blowerPressureRatio}. The turbochargers must make the rest: ${compressorPressureRatio}.`,
+    prose`The blower makes ${blowerDriveRatio} turns for one of the crank. Blower and engine each swallow a volume for every turn, so their sizes, that ratio and the aftercooler fix the blower's pressure ratio at ${blowerPressureRatio}, almost whatever the turbochargers do. These must make the rest, a ratio of ${compressorPressureRatio}. The two multiply.`,
     caution(
-      "Charge pipes at several bar can burst, and a hose that comes off hits like a hammer: use pipe, hose and clamps rated for the pressure and the temperature. A turbocharger or a blower driven past its speed can throw its wheel through the housing. Stay clear of both when the engine is loaded. Local codes, class rules and licensed practice come first.",
+      "Charge pipes at several bar can burst, and a hose that comes off hits like a hammer: use pipe, hose and clamps rated for the pressure and the temperature. A turbocharger or blower driven past its speed can come apart and throw pieces through its housing: stay out of the plane of its wheels when the engine is loaded. Turbines and exhaust pipes burn skin and set oil alight: shield them. Local codes, class rules and licensed practice come first.",
     ),
     drawn(chargeStaircase),
     tabulated({
@@ -84,13 +85,22 @@ export const boostPage: Sheet = {
       of: chargePath,
       columns: [
         { label: "Station" },
+        { label: "No." },
         { label: "Pressure", kind: "pressure", hint: "boost" },
         { label: "Temperature", kind: "temperature" },
         { label: "Density", kind: "density" },
       ],
-      rows: (path) => path.stations.map(({ name, pressure, temperature, density }) => [name, pressure, temperature, density]),
+      rows: (path) =>
+        path.stations.map(({ name, pressure, temperature, density }, i) => [
+          name,
+          String(i),
+          pressure,
+          temperature,
+          density,
+        ]),
     }),
     heading("Turbochargers"),
+    prose`Together the compressors take ${compressorPower}, and the air leaves them at ${compressorOutletTemperature}. Efficiencies are what you say they are: read them off the maps at the corrected flow and the pressure ratio found here, and correct them until both agree.`,
     ...lines(
       turbochargerCount,
       compressorEfficiency,
@@ -103,6 +113,7 @@ export const boostPage: Sheet = {
       compressorPower,
     ),
     heading("Intercooler"),
+    prose`It takes out ${intercoolerHeat} before the blower. Cooler air is denser, so the same blower passes more of it, or needs less pressure before it.`,
     ...lines(
       sinkRise,
       chargeSinkTemperature,
@@ -113,7 +124,7 @@ export const boostPage: Sheet = {
       intercoolerHeat,
     ),
     heading("Blower"),
-    prose`A blower of ${blowerDisplacement} for each turn takes ${blowerShaftPower} from the crank. Straight lobes compress nothing inside: the air is pushed against the pressure behind, which is why it leaves at ${blowerOutletTemperature}.`,
+    prose`A blower of ${blowerDisplacement} takes ${blowerShaftPower} from the crank. Lobes compress nothing inside: the whole displacement is pushed out against the pressure behind, which takes more work than compression would and leaves the air at ${blowerOutletTemperature}. The clearances are taken as one leaking nozzle, so a fast blower fills better than a slow one.`,
     ...lines(
       blowerDisplacement,
       blowerBuiltInRatio,
@@ -129,6 +140,7 @@ export const boostPage: Sheet = {
       blowerHighestSpeed,
     ),
     heading("Aftercooler and manifold"),
+    prose`After the last cooler the charge stands at ${manifoldTemperature} and ${manifoldPressure}. Pressure raises the dew point: in damp air a good cooler wrings out water, here ${condensate}. A drain at its lowest point keeps it out of the cylinders.`,
     ...lines(
       aftercoolerEffectiveness,
       aftercoolerLoss,
@@ -142,6 +154,7 @@ export const boostPage: Sheet = {
       blowerShare,
     ),
     heading("Cylinders"),
+    prose`Boost is multiplied by compression and again by the fire, so that the cylinders may see ${peakPressure}. This is an estimate from three numbers of yours; injection timing alone can move it by tens of bar.`,
     ...lines(
       effectiveCompressionRatio,
       compressionExponent,
@@ -151,7 +164,7 @@ export const boostPage: Sheet = {
       wallHeatShare,
     ),
     heading("Exhaust and turbines"),
-    prose`The exhaust arrives at ${turbineInletTemperature}. To drive the compressors it must expand ${expansionRatio} times, which sets the pressure that the pistons push against.`,
+    prose`The exhaust arrives at ${turbineInletTemperature}. To drive the compressors it must fall in pressure by a ratio of ${expansionRatio}, and that sets the pressure against which the pistons push it out: ${turbineInletPressure}. Work that the blower does need not be done by the turbines, and the exhaust pressure is the lower for it.`,
     ...lines(
       exhaustFlow,
       turbineInletTemperature,
@@ -170,7 +183,7 @@ export const boostPage: Sheet = {
       exhaustRatedTemperature,
     ),
     heading("How the loop is closed"),
-    prose`The blower must be paid for in fuel, the fuel wants air, the air loads the blower again: the loop is solved as one, and closes to within ${loopResidual} of the power at the pistons.`,
+    prose`The blower is paid for in fuel, the fuel asks for air, and the air loads the blower again. The loop is solved as one; what is left open is ${loopResidual} of the power at the pistons.`,
     ...lines(charge, demandBuild, demand, chargePath, heatBalance, loopResidual),
   ],
 };

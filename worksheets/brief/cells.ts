@@ -38,7 +38,7 @@ export const maximumSpeed = setting("maximumSpeed", {
   value: 3450,
   span: [1300, 5000],
   step: 10,
-  note: "What the governor lets through on the over-run; everything driven must bear it.",
+  note: "The most that the governor lets through when the load comes off; everything driven must bear it.",
 });
 
 export const idleSpeed = setting("idleSpeed", {
@@ -49,13 +49,14 @@ export const idleSpeed = setting("idleSpeed", {
   value: 780,
   span: [450, 1200],
   step: 10,
+  note: "Alternator, steering and air meters must still do their work at this speed.",
 });
 
 export const heatCarrier = choice("heatCarrier", {
-  label: "Heat is carried away by",
+  label: "Cooled by",
   options: { air: "air", seaWater: "sea water" },
   value: "air",
-  note: "Sea water brings the marine cooling sheet into the ledger.",
+  note: "With sea water, charge coolers and engine are cooled by the sea, and the limits of the marine sheet join the ledger.",
 });
 
 export const altitude = setting("altitude", {
@@ -121,7 +122,7 @@ export const stroke = setting("stroke", {
 
 export const pistonSpeedLimit = setting("pistonSpeedLimit", {
   label: "Mean piston speed allowed",
-  symbol: "v_{lim}",
+  symbol: "v_{p,lim}",
   kind: "velocity",
   unit: "m/s",
   value: 17,
@@ -175,7 +176,7 @@ export const meanEffectivePressure = cell("meanEffectivePressure", {
     {
       of: "result",
       span: [0, 35e5],
-      note: "Above 35 bar no diesel of this kind is known to us: common practice, no source.",
+      note: "Four-stroke diesels above 35 bar are not known to us: common practice, no source.",
     },
   ],
 });
@@ -193,13 +194,14 @@ export const ambientPressure = cell("ambientPressure", {
 });
 
 export const ambientHumidityRatio = cell("ambientHumidityRatio", {
-  label: "Water in the air, for each part of dry air",
+  label: "Humidity ratio outside, water over dry air",
   kind: "ratio",
   symbol: "w_0",
   from: { temperature: ambientTemperature, pressure: ambientPressure, relativeHumidity },
   compute: humidityRatio,
   formula: "w_0 = 0.62195\\,\\frac{\\varphi\\,p_s(T_0)}{p_0 - \\varphi\\,p_s(T_0)}",
-  source: "ASHRAE Handbook Fundamentals (2017), chapter 1",
+  source: "ASHRAE Handbook Fundamentals (2017), chapter 1 (from memory)",
+  assumptions: ["p_s is the pressure of saturated vapour, over ice when it freezes."],
 });
 
 export const ambientDensity = cell("ambientDensity", {

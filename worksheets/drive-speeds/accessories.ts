@@ -15,7 +15,7 @@ import {
 } from "./inputs";
 
 export const hydraulicPower = cell("hydraulicPower", {
-  label: "Power of the hydraulic pump at its shaft",
+  label: "Hydraulic pump, power at its shaft",
   kind: "power",
   symbol: "P_h",
   from: { hydraulicDisplacement, hydraulicPressure, hydraulicEfficiency, ratedSpeed, accessoryRun },
@@ -33,13 +33,13 @@ export const hydraulicPower = cell("hydraulicPower", {
   formula: "P_h = \\sum \\frac{V_h\\,N\\,i_h\\,p_h}{\\eta_h}",
   source: "ISO 4391 (from memory)",
   assumptions: [
-    "A flow-control valve throws the surplus off at the same pressure, so the whole displacement counts.",
-    "Over all hydraulic pumps of the accessory belt; none, if there is none.",
+    "A flow-control valve sends the surplus back at the same pressure, so the whole displacement counts.",
+    "i_h is a pump's turns for one of the crank; the sum is over the hydraulic pumps of the accessory belt, and zero if there is none.",
   ],
 });
 
 export const alternatorPower = cell("alternatorPower", {
-  label: "Power of the alternator at its shaft",
+  label: "Alternator, power at its shaft",
   kind: "power",
   symbol: "P_a",
   from: { busVoltage, electricalLoad, alternatorEfficiency, ratedSpeed, accessoryRun },
@@ -71,7 +71,9 @@ export const accessoryPower = cell("accessoryPower", {
     ((hydraulicPower + alternatorPower) / beltEfficiency + otherAccessoryPower) as Power,
   formula: "P_x = \\frac{P_h + P_a}{\\eta_b} + P_o",
   source: "sum of loads",
-  assumptions: ["The fuel pump is counted apart, since its power follows the fuel."],
+  assumptions: [
+    "The high-pressure fuel pump is counted apart, since its power follows the fuel; its part of the belt's loss is left out.",
+  ],
 });
 
 function totalOf(powers: readonly Power[]): Power {

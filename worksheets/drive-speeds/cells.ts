@@ -123,15 +123,19 @@ export const blowerRun = structure("blowerRun", {
     };
     return runningDrive({
       // The belt leaves the crank upward on the left if the crank turns clockwise, on the right if not.
-      members: (at.crankRotation === "clockwise") === at.idlerOffset < 0 ? [crank, idler, blower] : [crank, blower, idler],
+      members:
+        (at.crankRotation === "clockwise") === at.idlerOffset < 0 ? [crank, idler, blower] : [crank, blower, idler],
       profile: profileNamed(at.blowerBeltPitch),
       crankRotation: at.crankRotation,
       speeds: { idle: at.idleSpeed, rated: at.ratedSpeed, maximum: at.maximumSpeed },
     });
   },
-  formula: "L = \\sum_j s_j + \\sum_i r_i\\,\\varphi_i",
-  source: "common tangents of circles; tooth geometry of ISO 13050",
-  assumptions: ["The belt is drawn tight, without thickness but for its pitch line, and does not sag."],
+  formula: "L_b = \\sum_j l_j + \\sum_i r_i\\,\\beta_i",
+  source: "common tangents of circles; tooth geometry of ISO 13050 (from memory)",
+  assumptions: [
+    "l are the free spans, r the pitch radii and β the arcs of contact.",
+    "The belt is drawn tight along its pitch line and does not sag.",
+  ],
   checks: (drive, at) => meshChecks("blower belt", drive, at.meshLeast),
 });
 
@@ -141,7 +145,7 @@ export const blowerBeltLength = cell("blowerBeltLength", {
   symbol: "L_b",
   from: { blowerRun },
   compute: ({ blowerRun }) => blowerRun.run.length,
-  formula: "L_b = \\sum_j s_j + \\sum_i r_i\\,\\varphi_i",
+  formula: "L_b = \\sum_j l_j + \\sum_i r_i\\,\\beta_i",
   source: "common tangents of circles",
 });
 
@@ -152,14 +156,15 @@ export const blowerBeltTeeth = cell("blowerBeltTeeth", {
   from: { blowerBeltLength, blowerBeltPitch },
   compute: ({ blowerBeltLength, blowerBeltPitch }) =>
     nearestBeltTeeth(blowerBeltLength, profileNamed(blowerBeltPitch).pitch),
-  formula: "z_b = \\mathrm{round}\\left(\\frac{L_b}{p}\\right)",
+  formula: "z_b = \\mathrm{round}\\left(\\frac{L_b}{p_b}\\right)",
   source: "a synchronous belt has a whole number of teeth",
+  assumptions: ["p_b is the belt's pitch; which tooth counts are sold is for the maker's list to say."],
 });
 
 export const idlerTravel = cell("idlerTravel", {
-  label: "Idler moved to the right to close that belt",
+  label: "Idler moved to the right to fit that belt",
   kind: "length",
-  symbol: "s_i",
+  symbol: "\\Delta x_i",
   from: { blowerRun, blowerBeltTeeth, blowerBeltPitch, crankRotation },
   compute: ({ blowerRun, blowerBeltTeeth, blowerBeltPitch, crankRotation }) =>
     tensionerPosition({
@@ -169,7 +174,7 @@ export const idlerTravel = cell("idlerTravel", {
       travel: [-0.06 as Length, 0.06 as Length],
       beltLength: (blowerBeltTeeth * profileNamed(blowerBeltPitch).pitch) as Length,
     }).travel,
-  formula: "L(s_i) = z_b\\,p",
+  formula: "L_b(x_i + \\Delta x_i) = z_b\\,p_b",
   source: "bracketed root on the exact length",
   assumptions: ["The idler slides level, 60 mm to either side of where it is drawn."],
 });
@@ -181,7 +186,7 @@ export const blowerBeltSpeed = cell("blowerBeltSpeed", {
   from: { blowerDriverTeeth, blowerBeltPitch, maximumSpeed },
   compute: ({ blowerDriverTeeth, blowerBeltPitch, maximumSpeed }) =>
     beltSpeed(pitchDiameter(profileNamed(blowerBeltPitch).pitch, blowerDriverTeeth), maximumSpeed),
-  formula: "v_b = z_1\\,p\\,N_{max}",
+  formula: "v_b = z_1\\,p_b\\,N_{max}",
   source: "definition",
   limits: [{ component: "blower belt", side: "most", bound: blowerBeltSpeedLimit }],
 });
@@ -197,13 +202,13 @@ export const blowerTorque = cell("blowerTorque", {
 });
 
 export const blowerBeltPull = cell("blowerBeltPull", {
-  label: "Pull in the blower belt",
+  label: "Pull in the blower belt, tight side over slack",
   kind: "force",
   symbol: "F_b",
   from: { blowerTorque, blowerDrivenTeeth, blowerBeltPitch },
   compute: ({ blowerTorque, blowerDrivenTeeth, blowerBeltPitch }) =>
     effectivePull(blowerTorque, pitchDiameter(profileNamed(blowerBeltPitch).pitch, blowerDrivenTeeth)) as Force,
-  formula: "F_b = \\frac{2\\,M_{bl}}{d_2}",
+  formula: "F_b = \\frac{2\\pi\\,M_{bl}}{z_2\\,p_b}",
   source: "definition",
   assumptions: ["Steady pull; torsional vibration of the crank comes on top."],
 });
@@ -211,7 +216,7 @@ export const blowerBeltPull = cell("blowerBeltPull", {
 export const blowerBeltRating = cell("blowerBeltRating", {
   label: "Power that the blower belt may pass",
   kind: "power",
-  symbol: "P_{b,r}",
+  symbol: "P_{belt,lim}",
   from: {
     allowablePull,
     baseWidth: beltBaseWidth,
@@ -227,18 +232,21 @@ export const blowerBeltRating = cell("blowerBeltRating", {
         ...blowerRun.run.pulleys.map(({ teethInMesh }) => teethInMesh ?? Number.POSITIVE_INFINITY),
       ) as Count,
     }),
-  formula: "P_{b,r} = \\left(k_z\\left(\\frac{b}{b_0}\\right)^{1.14} T_a - \\frac{b}{b_0}\\,m'\\,v^2\\right) v",
+  formula: "P_{belt,lim} = \\left(k_z\\left(\\frac{b}{b_0}\\right)^{1.14} F_a - \\frac{b}{b_0}\\,m'\\,v^2\\right) v",
   source: "ISO 5295 (form, from memory); the pull is the maker's",
-  assumptions: ["No service factor: shock, heat and the crank's torsional vibration want a margin on top."],
+  assumptions: [
+    "v is the belt's speed at the promised speed; k_z is 1 from six teeth in mesh on, and 0.2 less for each tooth that is missing.",
+    "No service factor: shock, heat and the crank's torsional vibration ask for a margin on top, of a third and more.",
+  ],
 });
 
 export const blowerBeltLoad = cell("blowerBeltLoad", {
   label: "Power through the blower belt",
   kind: "power",
-  symbol: "P_{b,l}",
+  symbol: "P_{belt}",
   from: { blowerShaftPower },
   compute: ({ blowerShaftPower }) => blowerShaftPower,
-  formula: "P_{b,l} = P_{bl}",
+  formula: "P_{belt} = P_{bl}",
   source: "definition",
   limits: [{ component: "blower belt", side: "most", bound: blowerBeltRating }],
 });
@@ -248,13 +256,17 @@ export const accessoryDrive = structure("accessoryDrive", {
   from: { accessoryRun, crankRotation, idleSpeed, ratedSpeed, maximumSpeed, meshLeast },
   compute: ({ accessoryRun, crankRotation, idleSpeed, ratedSpeed, maximumSpeed }) =>
     runningDrive({
-      members: accessoryRun,
+      members: alongTheBelt(accessoryRun, crankRotation),
       profile: curvilinear8,
       crankRotation,
       speeds: { idle: idleSpeed, rated: ratedSpeed, maximum: maximumSpeed },
     }),
-  formula: "n_i = N\\,\\frac{z_{crank}}{z_i}, \\qquad L = \\sum_j s_j + \\sum_i r_i\\,\\varphi_i",
+  formula: "n_i = N\\,\\frac{z_{crank}}{z_i}, \\qquad L_a = \\sum_j l_j + \\sum_i r_i\\,\\beta_i",
   source: "ISO 5294 and ISO 13050 (from memory); common tangents of circles",
+  assumptions: [
+    "l are the free spans, r the pitch radii and β the arcs of contact; the pitch is 8 mm.",
+    "A smooth pulley turns as its pitch circle rolls on the belt.",
+  ],
   checks: (drive, { meshLeast }) => [
     ...drive.members.filter(({ role }) => role !== "crank").flatMap(speedChecks),
     ...meshChecks("accessory belt", drive, meshLeast),
@@ -264,10 +276,10 @@ export const accessoryDrive = structure("accessoryDrive", {
 export const accessoryBeltSpeed = cell("accessoryBeltSpeed", {
   label: "Accessory belt speed at the highest engine speed",
   kind: "velocity",
-  symbol: "v_a",
+  symbol: "v_{acc}",
   from: { accessoryDrive },
   compute: ({ accessoryDrive }) => accessoryDrive.beltSpeed.maximum,
-  formula: "v_a = z_{crank}\\,p\\,N_{max}",
+  formula: "v_{acc} = z_{crank}\\cdot 8\\,\\mathrm{mm}\\cdot N_{max}",
   source: "definition",
   limits: [{ component: "accessory belt", side: "most", bound: accessoryBeltSpeedLimit }],
 });
@@ -278,17 +290,17 @@ export const accessoryBeltLength = cell("accessoryBeltLength", {
   symbol: "L_a",
   from: { accessoryDrive },
   compute: ({ accessoryDrive }) => accessoryDrive.run.length,
-  formula: "L_a = \\sum_j s_j + \\sum_i r_i\\,\\varphi_i",
+  formula: "L_a = \\sum_j l_j + \\sum_i r_i\\,\\beta_i",
   source: "common tangents of circles",
 });
 
 export const accessoryBeltTeeth = cell("accessoryBeltTeeth", {
   label: "Nearest accessory belt with whole teeth",
   kind: "count",
-  symbol: "z_a",
+  symbol: "z_{acc}",
   from: { accessoryBeltLength },
   compute: ({ accessoryBeltLength }) => nearestBeltTeeth(accessoryBeltLength, curvilinear8.pitch),
-  formula: "z_a = \\mathrm{round}\\left(\\frac{L_a}{8\\,\\mathrm{mm}}\\right)",
+  formula: "z_{acc} = \\mathrm{round}\\left(\\frac{L_a}{8\\,\\mathrm{mm}}\\right)",
   source: "a synchronous belt has a whole number of teeth",
 });
 
@@ -309,15 +321,19 @@ export const unitLoads = structure("unitLoads", {
       alternator: alternatorPower,
       fuelPump: fuelPumpPower,
     };
-    return accessoryDrive.members
-      .filter(({ role }) => role in powers)
-      .map(({ unit, role, at }) => {
-        const power = powers[role]!;
-        return { unit, power, speed: at.rated, torque: (power / (2 * Math.PI * at.rated)) as Torque };
-      });
+    const loaded = accessoryDrive.members.filter(({ role, teeth }) => role in powers && teeth > 0);
+    return loaded.map(({ unit, role, ratio, at }) => {
+      const alike = loaded.filter((other) => other.role === role);
+      // Displacement and pressure load pumps by their speed; a shared electrical load, or fuel, is shared alike.
+      const share =
+        role === "hydraulicPump" ? ratio / alike.reduce((sum, other) => sum + other.ratio, 0) : 1 / alike.length;
+      const power = (powers[role]! * share) as Power;
+      return { unit, power, speed: at.rated, torque: (power / (2 * Math.PI * at.rated)) as Torque };
+    });
   },
   formula: "M_i = \\frac{P_i}{2\\pi n_i}",
   source: "definition",
+  assumptions: ["Hydraulic pumps share their power by speed, others alike."],
 });
 
 export const steeringFlowAtIdle = cell("steeringFlowAtIdle", {
@@ -352,7 +368,22 @@ export const rawWaterPumpSpeed = cell("rawWaterPumpSpeed", {
   source: "ISO 5294 (from memory)",
 });
 
-function speedChecks({ unit, at, lowestSpeed, highestSpeed, turnsRightly }: RunningDrive["members"][number]): StatedCheck[] {
+/** The table runs clockwise round the belt; the belt itself runs as the crank turns. */
+function alongTheBelt<Member>(
+  clockwise: readonly Member[],
+  rotation: "clockwise" | "counterclockwise",
+): readonly Member[] {
+  const [crank, ...others] = clockwise;
+  return crank !== undefined && rotation === "counterclockwise" ? [crank, ...others.reverse()] : clockwise;
+}
+
+function speedChecks({
+  unit,
+  at,
+  lowestSpeed,
+  highestSpeed,
+  turnsRightly,
+}: RunningDrive["members"][number]): StatedCheck[] {
   return [
     ...(lowestSpeed > 0
       ? [
@@ -379,7 +410,7 @@ function speedChecks({ unit, at, lowestSpeed, highestSpeed, turnsRightly }: Runn
       : [
           {
             component: unit.toLowerCase(),
-            label: `${unit} is driven backwards; turning rightly counts 1`,
+            label: `${unit} turns the way it must (1 for yes, 0 for no)`,
             kind: "count" as const,
             side: "least" as const,
             value: 0,

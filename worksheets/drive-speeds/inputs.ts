@@ -12,7 +12,7 @@ export const crankRotation = choice("crankRotation", {
 });
 
 export const blowerDriverTeeth = setting("blowerDriverTeeth", {
-  label: "Teeth on the crank, blower belt",
+  label: "Teeth on the crank pulley, blower belt",
   symbol: "z_1",
   kind: "count",
   unit: "",
@@ -22,7 +22,7 @@ export const blowerDriverTeeth = setting("blowerDriverTeeth", {
 });
 
 export const blowerDrivenTeeth = setting("blowerDrivenTeeth", {
-  label: "Teeth on the blower",
+  label: "Teeth on the blower pulley",
   symbol: "z_2",
   kind: "count",
   unit: "",
@@ -76,7 +76,7 @@ export const idlerOffset = setting("idlerOffset", {
   value: -106,
   span: [-500, 500],
   step: 1,
-  note: "A smooth idler on the back of the belt. It belongs on the slack span, which leaves the crank: to the left if the crank turns clockwise.",
+  note: "A smooth idler on the back of the belt. It belongs on the slack span, the one that leaves the crank: on the left if the crank turns clockwise.",
 });
 
 export const idlerHeight = setting("idlerHeight", {
@@ -107,12 +107,12 @@ export const blowerBeltSpeedLimit = setting("blowerBeltSpeedLimit", {
   value: 45,
   span: [20, 80],
   step: 1,
-  note: "Ask the maker of belt and pulleys: cast pulleys stand less than steel or aluminium ones.",
+  note: "Ask the makers of belt and pulleys: cast iron stands less than steel or aluminium.",
 });
 
 export const allowablePull = setting("allowablePull", {
   label: "Pull that the belt carries at its base width",
-  symbol: "T_a",
+  symbol: "F_a",
   kind: "force",
   unit: "N",
   value: 1900,
@@ -145,13 +145,13 @@ export const beltBaseMass = setting("beltBaseMass", {
 
 export const meshLeast = setting("meshLeast", {
   label: "Teeth in mesh, at least",
-  symbol: "z_m",
+  symbol: "z_{m,min}",
   kind: "count",
   unit: "",
   value: 6,
   span: [3, 12],
   step: 1,
-  note: "Below six teeth in mesh the published rating of a synchronous belt is cut.",
+  note: "Below six teeth in mesh a synchronous belt's rating is cut: ISO 5295 (from memory).",
 });
 
 const memberColumns = {
@@ -192,8 +192,8 @@ const rpm = (value: number) => quantity("rotationalSpeed", value, "rpm");
 const count = (value: number) => quantity("count", value);
 
 export const accessoryRun = table("accessoryRun", {
-  label: "Accessory belt, in the order in which it meets the pulleys",
-  note: "Seen from the front of the engine, measured from the crank; a smooth pulley has 0 teeth and a diameter.",
+  label: "Accessory belt, pulley by pulley",
+  note: "Seen from the front of the engine and clockwise round the belt, the crank first, whichever way it turns. Places are measured from the crank; a smooth pulley has 0 teeth and a diameter.",
   columns: memberColumns,
   rows: [2, 10],
   value: [
@@ -267,12 +267,13 @@ export const accessoryRun = table("accessoryRun", {
 
 export const accessoryBeltSpeedLimit = setting("accessoryBeltSpeedLimit", {
   label: "Accessory belt speed allowed",
-  symbol: "v_{a,lim}",
+  symbol: "v_{acc,lim}",
   kind: "velocity",
   unit: "m/s",
-  value: 40,
+  value: 30,
   span: [15, 60],
   step: 1,
+  note: "Ask the makers of belt and pulleys.",
 });
 
 export const beltEfficiency = setting("beltEfficiency", {
@@ -305,7 +306,7 @@ export const hydraulicPressure = setting("hydraulicPressure", {
   value: 55,
   span: [0, 250],
   step: 5,
-  note: "Mean over the job, not the relief setting.",
+  note: "As it is at the promised speed, not the relief valve's setting.",
 });
 
 export const hydraulicEfficiency = setting("hydraulicEfficiency", {
@@ -330,7 +331,7 @@ export const hydraulicFilling = setting("hydraulicFilling", {
 
 export const steeringFlowNeeded = setting("steeringFlowNeeded", {
   label: "Steering flow needed at idle",
-  symbol: "q_s",
+  symbol: "q_{h,min}",
   kind: "volumeFlow",
   hint: "coolant",
   unit: "L/min",
@@ -371,18 +372,18 @@ export const alternatorEfficiency = setting("alternatorEfficiency", {
 });
 
 export const otherAccessoryPower = setting("otherAccessoryPower", {
-  label: "Coolant pump, oil cooler fan and the rest",
+  label: "Fan, air compressor and the rest",
   symbol: "P_o",
   kind: "power",
   unit: "kW",
   value: 9,
   span: [0, 80],
   step: 0.5,
-  note: "Power at the promised speed of all that is driven by gears or other belts.",
+  note: "Power at the promised speed of all else that is driven, the raw-water pump included; the engine's own oil and coolant pumps count as friction.",
 });
 
 export const rawWaterDriverTeeth = setting("rawWaterDriverTeeth", {
-  label: "Teeth on the crank, raw-water pump belt",
+  label: "Teeth on the crank pulley, raw-water pump belt",
   symbol: "z_3",
   kind: "count",
   unit: "",
@@ -392,7 +393,7 @@ export const rawWaterDriverTeeth = setting("rawWaterDriverTeeth", {
 });
 
 export const rawWaterDrivenTeeth = setting("rawWaterDrivenTeeth", {
-  label: "Teeth on the raw-water pump",
+  label: "Teeth on the raw-water pump pulley",
   symbol: "z_4",
   kind: "count",
   unit: "",

@@ -1,4 +1,5 @@
 import { blowerHighestSpeed } from "../boost/inputs";
+import { idleSpeed, maximumSpeed } from "../brief/cells";
 import { caution, drawn, heading, lines, prose, type Sheet, tabulated } from "../sheet";
 import { accessoryPower, alternatorPower, hydraulicPower } from "./accessories";
 import {
@@ -61,12 +62,13 @@ export const driveSpeedsPage: Sheet = {
   title: "Drive speeds",
   answers: "How fast everything on the front of the engine turns, which way, on which belt, and at what load.",
   blocks: [
-    prose`With ${blowerDriverTeeth} teeth on the crank and ${blowerDrivenTeeth} on the blower, the blower turns at ${blowerSpeed} when the engine gives what was promised, and at ${blowerTopSpeed} at ${blowerHighestSpeed} allowed when it over-runs.`,
+    prose`With ${blowerDriverTeeth} teeth on the crank and ${blowerDrivenTeeth} on the blower, the blower turns at ${blowerSpeed} at the promised speed, and at ${blowerTopSpeed} at the highest; ${blowerHighestSpeed} is allowed. Teeth are whole numbers, so the ratio moves in steps.`,
     caution(
-      "Belts at forty metres a second pull in sleeves, hair and fingers before anyone can let go: guard every run, and stop the engine and lock it before touching a belt or a tensioner. A part driven past its burst speed comes apart. Speeds of units are their makers' to allow.",
+      "A running belt pulls in sleeves, hair and fingers before anyone can let go: guard every run, and stop the engine and secure it against starting before touching a belt or a tensioner. What is driven past its speed can come apart: pulleys, rotors and fans have speeds that only their makers can allow. Local codes and licensed practice come first.",
     ),
     drawn(frontDrives),
     heading("Blower belt"),
+    prose`The blower asks for a torque of ${blowerTorque} at its shaft, which is ${blowerBeltPull} in the belt: the tension of the span that pulls over that of the span that returns. The idler sits on the one that returns and takes up the slack.`,
     ...lines(
       crankRotation,
       blowerDriverTeeth,
@@ -119,6 +121,7 @@ export const driveSpeedsPage: Sheet = {
       blowerBeltLoad,
     ),
     heading("Accessory belt"),
+    prose`Every unit has its window: fast enough at idle, ${idleSpeed}, and no faster than it stands at ${maximumSpeed}. The wider the engine's own range, the fewer ratios fit. A pulley on the back of the belt turns against the crank; a unit hung with its shaft to the rear turns, as seen on its own shaft end, the other way.`,
     ...lines(accessoryRun, accessoryDrive),
     drawn(speedWindows),
     tabulated({
@@ -131,7 +134,7 @@ export const driveSpeedsPage: Sheet = {
         { label: "At idle", kind: "rotationalSpeed" },
         { label: "Promised", kind: "rotationalSpeed" },
         { label: "Highest", kind: "rotationalSpeed" },
-        { label: "Turns, seen on its shaft" },
+        { label: "Turns, seen on its shaft end" },
         { label: "Arc", kind: "angle" },
         { label: "In mesh" },
       ],
@@ -149,6 +152,7 @@ export const driveSpeedsPage: Sheet = {
     }),
     ...lines(accessoryBeltLength, accessoryBeltTeeth, accessoryBeltSpeed, accessoryBeltSpeedLimit, fuelPumpDriveRatio),
     heading("What the units take"),
+    prose`Hydraulic pump, alternator and the rest take ${accessoryPower} from the crank, before any of it reaches the flywheel.`,
     ...lines(
       hydraulicDisplacement,
       hydraulicPressure,
@@ -179,6 +183,7 @@ export const driveSpeedsPage: Sheet = {
       rows: (loads) => loads.map(({ unit, speed, power, torque }) => [unit, speed, power, torque]),
     }),
     heading("Raw-water pump"),
+    prose`Its belt is its own. A flexible impeller lives by its speed: the ratio trades flow at idle against wear at full speed.`,
     ...lines(rawWaterDriverTeeth, rawWaterDrivenTeeth, rawWaterDriveRatio, rawWaterPumpSpeed),
   ],
 };

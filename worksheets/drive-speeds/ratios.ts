@@ -1,15 +1,9 @@
 import { driveRatio, ratioOfRole } from "../../lib/drive";
 import { cell } from "../../lib/graph";
-import {
-  accessoryRun,
-  blowerDrivenTeeth,
-  blowerDriverTeeth,
-  rawWaterDrivenTeeth,
-  rawWaterDriverTeeth,
-} from "./inputs";
+import { accessoryRun, blowerDrivenTeeth, blowerDriverTeeth, rawWaterDrivenTeeth, rawWaterDriverTeeth } from "./inputs";
 
 export const blowerDriveRatio = cell("blowerDriveRatio", {
-  label: "Blower turns for one turn of the crank",
+  label: "Blower drive ratio",
   kind: "ratio",
   symbol: "i_b",
   from: { driverTeeth: blowerDriverTeeth, drivenTeeth: blowerDrivenTeeth },
@@ -19,17 +13,18 @@ export const blowerDriveRatio = cell("blowerDriveRatio", {
 });
 
 export const fuelPumpDriveRatio = cell("fuelPumpDriveRatio", {
-  label: "Fuel pump turns for one turn of the crank",
+  label: "Fuel pump drive ratio",
   kind: "ratio",
   symbol: "i_f",
   from: { accessoryRun },
   compute: ({ accessoryRun }) => ratioOfRole(accessoryRun, "fuelPump"),
   formula: "i_f = \\frac{z_{crank}}{z_{pump}}",
   source: "ISO 5294 (from memory)",
+  assumptions: ["Teeth from the accessory belt; if it drives several fuel pumps, the first counts."],
 });
 
 export const rawWaterDriveRatio = cell("rawWaterDriveRatio", {
-  label: "Raw-water pump turns for one turn of the crank",
+  label: "Raw-water pump drive ratio",
   kind: "ratio",
   symbol: "i_w",
   from: { driverTeeth: rawWaterDriverTeeth, drivenTeeth: rawWaterDrivenTeeth },

@@ -1,9 +1,4 @@
-import {
-  fuelBulkModulus,
-  fuelExpansion,
-  fuelSpecificHeat,
-  fuelViscosity,
-} from "../../lib/fluid";
+import { fuelBulkModulus, fuelExpansion, fuelSpecificHeat, fuelViscosity } from "../../lib/fluid";
 import {
   crankAngleOf,
   cylinderPressureDuringInjection,
@@ -74,7 +69,7 @@ import { fuelDensityAtPump } from "./pumpWork";
 const half = (time: Time) => (time / 2) as Time;
 
 export const fuelPerStroke = cell("fuelPerStroke", {
-  label: "Fuel for one working stroke, by mass",
+  label: "Fuel for one stroke, by mass",
   kind: "mass",
   hint: "fuel",
   symbol: "m_f",
@@ -85,14 +80,16 @@ export const fuelPerStroke = cell("fuelPerStroke", {
 });
 
 export const injectedVolume = cell("injectedVolume", {
-  label: "Fuel for one working stroke, by volume",
+  label: "Fuel for one stroke, by volume",
   kind: "volumePerStroke",
   symbol: "V_f",
   from: { fuelPerStroke, fuelDensityAtPump },
   compute: ({ fuelPerStroke, fuelDensityAtPump }) => fuelVolumePerStroke(fuelPerStroke, fuelDensityAtPump),
   formula: "V_f = \\frac{m_f}{\\rho_f}",
   source: "definition",
-  assumptions: ["Counted at the pump's inlet, as a flow bench counts it; at rail pressure it is several per cent less."],
+  assumptions: [
+    "Counted at the pump's inlet, unsqueezed, as a flow bench counts it; at rail pressure it is about a tenth less.",
+  ],
 });
 
 export const cylinderPressure = cell("cylinderPressure", {
@@ -102,7 +99,7 @@ export const cylinderPressure = cell("cylinderPressure", {
   symbol: "p_z",
   from: { manifoldPressure, effectiveCompressionRatio, compressionExponent, firingRiseRatio: firingRise },
   compute: (stroke) => cylinderPressureDuringInjection(stroke).mean,
-  formula: "p_z = p_5\\,\\varepsilon^{\\,n}\\,\\frac{1 + \\alpha}{2}",
+  formula: "p_z = p_5\\,\\varepsilon^{\\,n_c}\\,\\frac{1 + \\alpha}{2}",
   source: "common practice, no source: an estimate between compression and peak pressure",
 });
 
@@ -124,7 +121,8 @@ export const jetVelocity = cell("jetVelocity", {
   from: { railPressure, cylinderPressure, density: fuelDensityAtPump },
   compute: jetVelocityOf,
   formula: "v_j = \\sqrt{\\frac{2\\,(p_r - p_z)}{\\rho_f}}",
-  source: "Bernoulli",
+  source: "Bernoulli; a liquid that does not yield",
+  assumptions: ["The pressure in the nozzle is the rail's; waves in the pipes are left out."],
 });
 
 export const nozzleFlow = cell("nozzleFlow", {
@@ -137,6 +135,9 @@ export const nozzleFlow = cell("nozzleFlow", {
     nozzleFlowOf({ ...nozzle, dischargeCoefficient: nozzleDischarge as number as Ratio }),
   formula: "q_n = C_d\\,A_h\\,v_j",
   source: "J. B. Heywood, Internal Combustion Engine Fundamentals (1988), chapter 10 (from memory)",
+  assumptions: [
+    "By volume at the density of the pump's inlet, like the quantity it has to pass; the two errors nearly cancel.",
+  ],
 });
 
 export const injectionTime = cell("injectionTime", {
@@ -154,6 +155,7 @@ export const injectionTime = cell("injectionTime", {
     }),
   formula: "t_i = \\frac{V_f}{q_n} + \\frac{t_n}{2}",
   source: "trapezium of flow over time",
+  assumptions: ["For quantities too small to open the needle fully, t_i = √(2 t_n V_f/q_n)."],
 });
 
 export const injectionAngle = cell("injectionAngle", {
@@ -198,7 +200,7 @@ export const holeDiameterNeeded = cell("holeDiameterNeeded", {
     return Math.sqrt((4 * area) / (Math.PI * at.nozzleHoles)) as Length;
   },
   formula: "\\theta_i(d_{h,0}) = \\theta_{lim}",
-  source: "inverse of the injection's duration",
+  source: "the chain from the holes to the crank angle, taken backwards",
 });
 
 export const pumpDisplacement = cell("pumpDisplacement", {
@@ -213,7 +215,7 @@ export const pumpDisplacement = cell("pumpDisplacement", {
 });
 
 export const pumpFilling = cell("pumpFilling", {
-  label: "Volumetric efficiency of the high-pressure pump, by mass",
+  label: "High-pressure pump, volumetric efficiency by mass",
   kind: "fraction",
   symbol: "\\eta_{vp}",
   from: { railPressure, fuelTemperature, fuelChoice, deadVolumeShare, pumpLeakage },
@@ -228,12 +230,16 @@ export const pumpFilling = cell("pumpFilling", {
       }),
       leakageShare: pumpLeakage,
     }).byMass,
-  formula: "\\eta_{vp} = 1 - \\frac{V_d}{V_p}\\left(e^{p_r/K} - 1\\right) - \\lambda_p\\,e^{p_r/K}",
+  formula: "\\eta_{vp} = 1 - \\kappa\\left(e^{p_r/K} - 1\\right) - \\lambda_p\\,e^{p_r/K}",
   source: "mass balance of the pumping chamber with constant mean bulk modulus",
+  assumptions: [
+    "K is the fuel's bulk modulus at half the rail pressure and T_f.",
+    "The inlet valve fills the chamber; yielding of steel is left out.",
+  ],
 });
 
 export const pumpSpeed = cell("fuelPumpSpeed", {
-  label: "Speed of the high-pressure pump",
+  label: "High-pressure pump speed",
   kind: "rotationalSpeed",
   symbol: "n_f",
   from: { ratedSpeed, fuelPumpDriveRatio },
@@ -243,7 +249,7 @@ export const pumpSpeed = cell("fuelPumpSpeed", {
 });
 
 export const pumpCapacity = cell("pumpCapacity", {
-  label: "Fuel that the high-pressure pump can deliver",
+  label: "Fuel that the pump can deliver to the rail",
   kind: "massFlow",
   hint: "fuel",
   symbol: "\\dot m_p",
@@ -257,10 +263,10 @@ export const pumpDemand = cell("pumpDemand", {
   label: "Fuel that the rail asks for",
   kind: "massFlow",
   hint: "fuel",
-  symbol: "\\dot m_r",
+  symbol: "\\dot m_{rail}",
   from: { fuelFlow, injectorReturn },
   compute: ({ fuelFlow, injectorReturn }) => (fuelFlow * (1 + injectorReturn)) as MassFlow,
-  formula: "\\dot m_r = \\dot m_f\\,(1 + \\lambda_i)",
+  formula: "\\dot m_{rail} = \\dot m_f\\,(1 + \\lambda_i)",
   source: "mass balance of the rail",
   limits: [{ component: "high-pressure pump", side: "most", bound: pumpCapacity }],
 });
@@ -277,7 +283,7 @@ export const pumpRatioNeeded = cell("pumpRatioNeeded", {
     inletDensity: fuelDensityAtPump,
   },
   compute: pumpDriveRatio,
-  formula: "i_{f,0} = \\frac{\\dot m_r}{V_p\\,\\rho_f\\,\\eta_{vp}\\,N}",
+  formula: "i_{f,0} = \\frac{\\dot m_{rail}}{V_p\\,\\rho_f\\,\\eta_{vp}\\,N}",
   source: "mass balance",
 });
 
@@ -298,7 +304,7 @@ export const supplyMassFlow = cell("supplyMassFlow", {
 });
 
 export const supplyVolumeFlow = cell("supplyVolumeFlow", {
-  label: "Supply flow",
+  label: "Supply flow, by volume",
   kind: "volumeFlow",
   hint: "fuel",
   symbol: "q_s",
@@ -329,7 +335,13 @@ export const supplyVelocity = cell("supplyVelocity", {
   compute: (at) => lineFlow(at).velocity,
   formula: "v_s = \\frac{4\\,q_s}{\\pi\\,d_s^2}",
   source: "definition",
-  validity: [{ of: "result", span: [0, 2.5], note: "Above about 2.5 m/s supply lines are held to be too tight: common practice, no source." }],
+  validity: [
+    {
+      of: "result",
+      span: [0, 2.5],
+      note: "Above about 2.5 m/s a supply line is usually thought too small: common practice, no source.",
+    },
+  ],
 });
 
 export const supplyReynolds = cell("supplyReynolds", {
@@ -340,6 +352,10 @@ export const supplyReynolds = cell("supplyReynolds", {
   compute: (at) => lineFlow(at).reynoldsNumber,
   formula: "Re = \\frac{v_s\\,d_s}{\\nu}",
   source: "definition",
+  assumptions: [
+    "ν is the fuel's kinematic viscosity at T_f.",
+    "Laminar below 2300; between there and 4000 the flow may be either.",
+  ],
 });
 
 export const supplyLoss = cell("supplyLoss", {
@@ -350,24 +366,35 @@ export const supplyLoss = cell("supplyLoss", {
   from: supplyLine.from,
   compute: (at) => lineFlow(at).loss,
   formula: "\\Delta p_s = \\left(f\\,\\frac{l_s}{d_s} + \\zeta\\right)\\frac{\\rho_f v_s^2}{2}",
-  source: "Darcy and Weisbach; friction factor after Colebrook (1939)",
+  source: "Darcy and Weisbach; friction factor f by Reynolds number, 64/Re or after Colebrook (1939)",
+  assumptions: ["A smooth line at the temperature T_f throughout; cold fuel loses more."],
 });
 
 export const inletPressure = cell("inletPressure", {
   label: "Pressure at the high-pressure pump's inlet",
   kind: "gaugePressure",
   hint: "boost",
-  symbol: "p_{i}",
+  symbol: "p_i",
   from: { supplyPressure, supplyLoss, filterLoss },
-  compute: ({ supplyPressure, supplyLoss, filterLoss }) =>
-    (supplyPressure - supplyLoss - filterLoss) as GaugePressure,
+  compute: ({ supplyPressure, supplyLoss, filterLoss }) => (supplyPressure - supplyLoss - filterLoss) as GaugePressure,
   formula: "p_i = p_l - \\Delta p_s - \\Delta p_f",
   source: "sum of losses; lift pump and inlet at one height",
   limits: [{ component: "high-pressure pump inlet", side: "least", bound: inletPressureNeeded }],
 });
 
+export const fuelReturnFlow = cell("fuelReturnFlow", {
+  label: "Fuel that comes back",
+  kind: "massFlow",
+  hint: "fuel",
+  symbol: "\\dot m_b",
+  from: { supplyMassFlow, fuelFlow },
+  compute: ({ supplyMassFlow, fuelFlow }) => (supplyMassFlow - fuelFlow) as MassFlow,
+  formula: "\\dot m_b = \\dot m_s - \\dot m_f",
+  source: "mass balance",
+});
+
 export const returnTemperature = cell("returnTemperature", {
-  label: "Fuel leaving pump and injectors",
+  label: "Fuel coming back, mixed",
   kind: "temperature",
   symbol: "T_r",
   from: { railPressure, fuelTemperature, fuelChoice, fuelDensityAtPump, fuelFlow, injectorReturn, coolingFlow },
@@ -381,28 +408,36 @@ export const returnTemperature = cell("returnTemperature", {
       expansion: fuelExpansion(fuel, at.fuelTemperature),
     });
     return mixedTemperature([
-      { massFlow: (at.fuelFlow * at.injectorReturn) as MassFlow, temperature: (at.fuelTemperature + rise) as Temperature },
+      {
+        massFlow: (at.fuelFlow * at.injectorReturn) as MassFlow,
+        temperature: (at.fuelTemperature + rise) as Temperature,
+      },
       { massFlow: (at.fuelFlow * at.coolingFlow) as MassFlow, temperature: at.fuelTemperature },
     ]);
   },
-  formula: "T_r = T_f + \\frac{\\lambda_i}{\\lambda_i + k_s}\\,\\frac{p_r\\,(1 - \\alpha T_f)}{\\rho_f\\,c_f}",
+  formula: "T_r = T_f + \\frac{\\lambda_i}{\\lambda_i + k_s}\\,\\frac{p_r\\,(1 - \\beta_f\\,T_f)}{\\rho_f\\,c_f}",
   source: "first law for steady flow; Joule–Thomson coefficient of a liquid",
-  assumptions: ["Only what the injectors return has fallen from rail pressure; the pump's own return has not been raised to it."],
+  assumptions: [
+    "β_f is the fuel's thermal expansion and c_f its specific heat, both at T_f.",
+    "Only what the injectors return has fallen from rail pressure; the pump's own return has not been raised to it.",
+  ],
 });
 
 export const fuelReturnHeat = cell("fuelReturnHeat", {
-  label: "Heat that the returning fuel carries",
+  label: "Heat that the fuel brings back",
   kind: "power",
   hint: "heat",
   symbol: "Q_f",
-  from: { fuelFlow, injectorReturn, coolingFlow, returnTemperature, fuelTemperature, fuelChoice },
+  from: { fuelReturnFlow, returnTemperature, fuelTemperature, fuelChoice },
   compute: (at) =>
     returnHeat({
-      massFlow: (at.fuelFlow * (at.injectorReturn + at.coolingFlow)) as MassFlow,
+      massFlow: at.fuelReturnFlow,
       specificHeat: fuelSpecificHeat(fuels[at.fuelChoice], at.fuelTemperature),
-      temperatureRise: (at.returnTemperature - at.fuelTemperature) as Parameters<typeof returnHeat>[0]["temperatureRise"],
+      temperatureRise: (at.returnTemperature - at.fuelTemperature) as Parameters<
+        typeof returnHeat
+      >[0]["temperatureRise"],
     }),
-  formula: "Q_f = \\dot m_f\\,(\\lambda_i + k_s)\\,c_f\\,(T_r - T_f)",
+  formula: "Q_f = \\dot m_b\\,c_f\\,(T_r - T_f)",
   source: "first law",
 });
 

@@ -2,6 +2,7 @@ import { caution, drawn, heading, lines, prose, type Sheet } from "../sheet";
 import {
   cylinderPressure,
   fuelPerStroke,
+  fuelReturnFlow,
   fuelReturnHeat,
   holeDiameterNeeded,
   injectedVolume,
@@ -52,21 +53,30 @@ import {
   supplyPressure,
 } from "./inputs";
 import { fuelPumpDriveRatio } from "../drive-speeds/ratios";
-import { fuelDensityAtPump, fuelPumpWork } from "./pumpWork";
+import { fuelDensityAtPump, fuelPumpWork, heatingValue, stoichiometricRatio } from "./pumpWork";
 
 export const fuelDeliveryPage: Sheet = {
   key: "fuel-delivery",
   title: "Fuel delivery",
   answers: "Whether the nozzles put the fuel in early enough, and the pumps keep up.",
   blocks: [
-    prose`Each working stroke takes ${injectedVolume}. Through ${nozzleHoles} holes of ${holeDiameter} at ${railPressure} that lasts ${injectionAngle} of the ${injectionWindow} allowed.`,
+    prose`Each cylinder takes ${injectedVolume}, once in two turns. Through ${nozzleHoles} holes of ${holeDiameter} at a rail pressure of ${railPressure} that lasts ${injectionAngle}; ${injectionWindow} is allowed. Flow grows with the square of the hole's diameter but only with the square root of the pressure: holes do more than pressure can.`,
     caution(
-      "A jet at these pressures goes through gloves and skin, and what it leaves under the skin can cost a hand or a life: it is a medical emergency even if it looks like a pinprick. Never feel for a leak. Let the rail lose its pressure before opening anything. Fuel mist burns: keep it from hot exhaust and sparks. Follow local codes and licensed practice.",
+      "A jet at these pressures goes through gloves and skin, and the fuel under the skin can cost a hand or a life: it is a medical emergency even if it looks like a pinprick. Never feel for a leak. Let the pressure out of the rail, and check that it is gone, before opening anything. Fuel mist burns: keep it away from hot exhaust and sparks. Follow local codes and licensed practice.",
     ),
     drawn(injection),
     heading("The fuel"),
-    ...lines(fuelChoice, fuelTemperature, fuelDensityAtPump, fuelPerStroke, injectedVolume),
+    ...lines(
+      fuelChoice,
+      heatingValue,
+      stoichiometricRatio,
+      fuelTemperature,
+      fuelDensityAtPump,
+      fuelPerStroke,
+      injectedVolume,
+    ),
     heading("Nozzle and window"),
+    prose`The jets leave at ${jetVelocity} into a cylinder taken at ${cylinderPressure} throughout, a mean between compression and peak. Against the rail's pressure an error of 20 bar in it hardly counts.`,
     ...lines(
       railPressure,
       cylinderPressure,
@@ -83,7 +93,7 @@ export const fuelDeliveryPage: Sheet = {
       holeDiameterNeeded,
     ),
     heading("High-pressure pump"),
-    prose`Driven ${fuelPumpDriveRatio} times as fast as the crank, the pump can deliver ${pumpCapacity}; burning, injector leakage and control flow together ask for ${pumpDemand}.`,
+    prose`At ${fuelPumpDriveRatio} times the crank's speed the pump can deliver ${pumpCapacity}; what is burnt, what leaks and what controls the injectors ask for ${pumpDemand} together. At such pressures the fuel itself yields: part of every stroke only squeezes it.`,
     ...lines(
       pumpPlungers,
       plungerDiameter,
@@ -102,6 +112,7 @@ export const fuelDeliveryPage: Sheet = {
       fuelPumpWork,
     ),
     heading("Supply"),
+    prose`The lift pump must send ${supplyVolumeFlow}, several times what is burnt, because what passes on carries heat and air away. The high-pressure pump meters at its inlet and starves without ${inletPressureNeeded} there; it gets ${inletPressure}.`,
     ...lines(
       coolingFlow,
       supplyMassFlow,
@@ -119,6 +130,7 @@ export const fuelDeliveryPage: Sheet = {
       inletPressureNeeded,
     ),
     heading("What comes back"),
-    ...lines(returnTemperature, fuelReturnHeat),
+    prose`Fuel that leaks past the injectors falls from rail pressure without doing work, and so grows hot. Mixed with the rest it comes back at ${returnTemperature} and would warm the tank by ${fuelReturnHeat}.`,
+    ...lines(fuelReturnFlow, returnTemperature, fuelReturnHeat),
   ],
 };

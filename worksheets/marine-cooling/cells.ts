@@ -16,13 +16,14 @@ import type {
   Density,
   MassFlow,
   Power,
+  RotationalSpeed,
   SpecificHeat,
   Temperature,
   TemperatureDifference,
   ThermalConductance,
   VolumeFlow,
 } from "../../lib/quantity";
-import { airFlow, excessAirRatioMet } from "../air-demand/cells";
+import { excessAirRatioMet } from "../air-demand/cells";
 import {
   aftercoolerHeat,
   blowerInletTemperature,
@@ -34,10 +35,9 @@ import {
   manifoldTemperature,
   turbineOutletTemperature,
 } from "../boost/cells";
-import { chargeSinkTemperature } from "../boost/demand";
-import { ambientHumidityRatio, ambientPressure, ratedPower } from "../brief/cells";
-import { rawWaterPumpSpeed } from "../drive-speeds/cells";
-import { fuelReturnHeat, supplyMassFlow } from "../fuel-delivery/cells";
+import { ambientHumidityRatio, ambientPressure, maximumSpeed, ratedPower } from "../brief/cells";
+import { rawWaterDriveRatio } from "../drive-speeds/ratios";
+import { fuelReturnFlow, fuelReturnHeat } from "../fuel-delivery/cells";
 import { fuelChoice, fuels, fuelTemperature } from "../fuel-delivery/inputs";
 import {
   dischargeLimit,
@@ -65,7 +65,7 @@ import {
   seaTemperature,
   wetExhaustLimit,
 } from "./inputs";
-import { rawWaterFlow, seaCapacityRate } from "./rawWater";
+import { rawWaterFlow, rawWaterInlet, seaCapacityRate } from "./rawWater";
 
 /** Heat of one line of the heat balance. */
 const heatOf = (balance: { readonly parts: readonly { key: string; power: Power }[] }, key: string): Power =>
@@ -92,7 +92,8 @@ export const oilHeat = cell("oilHeat", {
   symbol: "Q_o",
   from: { heatBalance },
   compute: ({ heatBalance }) => (heatOf(heatBalance, "oil") + heatOf(heatBalance, "turbochargerLoss")) as Power,
-  formula: "Q_o = \\lambda_{wo}\\,\\lambda_w\\,\\dot m_f H_u + \\lambda_{fo}\\,P_f + P_{m,t}",
+  formula:
+    "Q_o = \\lambda_{wo}\\,\\lambda_w\\,\\dot m_f H_u + \\lambda_{fo}\\,P_f + P_c\\left(\\frac{1}{\\eta_m} - 1\\right)",
   source: "first law; the turbochargers' bearings are cooled by the engine's oil",
 });
 
@@ -108,14 +109,14 @@ export const gearHeat = cell("gearHeat", {
 });
 
 export const seaHeat = cell("seaHeat", {
-  label: "Heat that the sea water must carry",
+  label: "Heat that the sea water must carry away",
   kind: "power",
   hint: "heat",
   symbol: "Q_{sea}",
   from: { jacketHeat, oilHeat, gearHeat, fuelReturnHeat, intercoolerHeat, aftercoolerHeat },
   compute: (heats) => Object.values(heats).reduce<number>((sum, heat) => sum + heat, 0) as Power,
   formula: "Q_{sea} = Q_2 + Q_1 + Q_f + Q_g + Q_o + Q_j",
-  source: "sum of heats",
+  source: "sum of heats, in the order in which the sea water meets them",
 });
 
 /** Sea water through everything it cools, with the temperatures that the chosen exchangers settle at. */
@@ -128,10 +129,8 @@ export interface MarineCircuit {
 export const marineCircuit = structure("marineCircuit", {
   label: "Sea water through the exchangers in series",
   from: {
-    chargeSinkTemperature,
-    seaTemperature,
+    rawWaterInlet,
     seaCapacityRate,
-    airFlow,
     aftercoolerHeat,
     blowerOutletTemperature,
     manifoldTemperature,
@@ -139,7 +138,7 @@ export const marineCircuit = structure("marineCircuit", {
     compressorOutletTemperature,
     blowerInletTemperature,
     fuelReturnHeat,
-    supplyMassFlow,
+    fuelReturnFlow,
     fuelChoice,
     fuelTemperature,
     fuelCooler,
@@ -159,20 +158,12 @@ export const marineCircuit = structure("marineCircuit", {
   },
   compute: (at): MarineCircuit => {
     const coolant = glycolCoolant(at.glycolShare);
-    const charge = (name: string, heat: Power, hotInlet: Temperature, hotOutlet: Temperature) => ({
-      name,
-      arrangement: "counterflow" as const,
-      heat,
-      hotCapacityRate: (heat / (hotInlet - hotOutlet)) as ThermalConductance,
-      hotTemperature: hotInlet,
-      hotTemperatureAt: "inlet" as const,
-    });
     const charges = seriesCircuit({
-      seaTemperature: at.seaTemperature,
+      seaTemperature: at.rawWaterInlet,
       seaCapacityRate: at.seaCapacityRate,
       exchangers: [
-        charge("Aftercooler", at.aftercoolerHeat, at.blowerOutletTemperature, at.manifoldTemperature),
-        charge("Intercooler", at.intercoolerHeat, at.compressorOutletTemperature, at.blowerInletTemperature),
+        ...chargeCooler("Aftercooler", at.aftercoolerHeat, at.blowerOutletTemperature, at.manifoldTemperature),
+        ...chargeCooler("Intercooler", at.intercoolerHeat, at.compressorOutletTemperature, at.blowerInletTemperature),
       ],
     });
     const rest = ratedCircuit({
@@ -185,7 +176,7 @@ export const marineCircuit = structure("marineCircuit", {
           conductance: at.fuelCooler,
           heat: at.fuelReturnHeat,
           hotCapacityRate: heatCapacityRate(
-            at.supplyMassFlow,
+            at.fuelReturnFlow,
             fuelSpecificHeat(fuels[at.fuelChoice], at.fuelTemperature),
           ),
         },
@@ -221,23 +212,44 @@ export const marineCircuit = structure("marineCircuit", {
       seaTemperatures: [...charges.seaTemperatures, ...rest.seaTemperatures.slice(1)],
     };
   },
-  formula: "T_{w,j+1} = T_{w,j} + \\frac{Q_j}{C_w}, \\qquad Q_j = \\epsilon_j\\,C_{min}\\,(T_{hot} - T_{w,j})",
+  formula: "T_{w,k+1} = T_{w,k} + \\frac{Q_k}{C_w}, \\qquad Q_k = \\epsilon_k\\,C_{min,k}\\,(T_{hot,k} - T_{w,k})",
   source: "energy balance; W. M. Kays, A. L. London, Compact Heat Exchangers (from memory)",
   assumptions: [
-    "The sea water passes aftercooler, intercooler, fuel, gear oil, oil and jacket in that order, all in counterflow.",
-    "Each hot side runs as hot as its exchanger makes it; a thermostat would hold the jacket at its own temperature.",
+    "The sea water passes aftercooler, intercooler, fuel, gear oil, oil and jacket in that order, all in counterflow; ε_k follows from UA and both streams, C_min,k is the smaller stream's.",
+    "Each hot side runs as hot as its exchanger makes it; a thermostat would hold the jacket at its own temperature as long as this is the lower one.",
+    "Charge coolers are given by their effectiveness; the UA listed for them is what that takes.",
   ],
 });
 
-const hotSide = (circuit: MarineCircuit, name: string) => circuit.stations.find((station) => station.name === name)!.hotInlet;
+/** What the charge asks of a cooler; nothing, if the cooler takes out no heat. */
+function chargeCooler(name: string, heat: Power, hotInlet: Temperature, hotOutlet: Temperature) {
+  if (heat === 0) return [];
+  if (heat < 0) {
+    throw new RangeError(
+      `marineCircuit: the ${name.toLowerCase()} warms the charge by ${(-heat / 1000).toFixed(1)} kW, since the charge arrives colder than the cooling stream; set its effectiveness to 0 or leave it out`,
+    );
+  }
+  const cooler = {
+    name,
+    arrangement: "counterflow" as const,
+    heat,
+    hotCapacityRate: (heat / (hotInlet - hotOutlet)) as ThermalConductance,
+    hotTemperature: hotInlet,
+    hotTemperatureAt: "inlet" as const,
+  };
+  return [cooler];
+}
+
+const hotSide = (circuit: MarineCircuit, name: string) =>
+  circuit.stations.find((station) => station.name === name)!.hotInlet;
 
 export const jacketReaches = cell("jacketReaches", {
   label: "Jacket water would settle at",
   kind: "temperature",
-  symbol: "T_{j}",
+  symbol: "T_j",
   from: { marineCircuit },
   compute: ({ marineCircuit }) => hotSide(marineCircuit, "Jacket exchanger"),
-  formula: "T_j = T_{w} + \\frac{Q_j}{\\epsilon_j\\,C_{min}}",
+  formula: "T_j = T_{w,j} + \\frac{Q_j}{\\epsilon_j\\,C_{min,j}}",
   source: "energy balance",
   limits: [{ component: "jacket exchanger", side: "most", bound: jacketTemperature }],
 });
@@ -245,10 +257,10 @@ export const jacketReaches = cell("jacketReaches", {
 export const oilReaches = cell("oilReaches", {
   label: "Engine oil would settle at",
   kind: "temperature",
-  symbol: "T_{o}",
+  symbol: "T_o",
   from: { marineCircuit },
   compute: ({ marineCircuit }) => hotSide(marineCircuit, "Oil cooler"),
-  formula: "T_o = T_{w} + \\frac{Q_o}{\\epsilon_o\\,C_{min}}",
+  formula: "T_o = T_{w,o} + \\frac{Q_o}{\\epsilon_o\\,C_{min,o}}",
   source: "energy balance",
   limits: [{ component: "oil cooler", side: "most", bound: oilTemperature }],
 });
@@ -256,34 +268,34 @@ export const oilReaches = cell("oilReaches", {
 export const gearOilReaches = cell("gearOilReaches", {
   label: "Gear oil would settle at",
   kind: "temperature",
-  symbol: "T_{g}",
+  symbol: "T_g",
   from: { marineCircuit },
   compute: ({ marineCircuit }) => hotSide(marineCircuit, "Gear oil cooler"),
-  formula: "T_g = T_{w} + \\frac{Q_g}{\\epsilon_g\\,C_{min}}",
+  formula: "T_g = T_{w,g} + \\frac{Q_g}{\\epsilon_g\\,C_{min,g}}",
   source: "energy balance",
   limits: [{ component: "gear oil cooler", side: "most", bound: gearOilTemperature }],
 });
 
 export const fuelReaches = cell("fuelReaches", {
-  label: "Returning fuel would settle at",
+  label: "Fuel going back to the tank would settle at",
   kind: "temperature",
   symbol: "T_{fr}",
   from: { marineCircuit },
-  compute: ({ marineCircuit }) => hotSide(marineCircuit, "Fuel cooler"),
-  formula: "T_{fr} = T_{w} + \\frac{Q_f}{\\epsilon_f\\,C_{min}}",
+  compute: ({ marineCircuit }) => marineCircuit.stations.find(({ name }) => name === "Fuel cooler")!.hotOutlet,
+  formula: "T_{fr} = T_{w,f} + \\frac{Q_f}{\\epsilon_f\\,C_{min,f}} - \\frac{Q_f}{\\dot m_b\\,c_f}",
   source: "energy balance",
   limits: [{ component: "fuel cooler", side: "most", bound: fuelReturnLimit }],
 });
 
 export const rawWaterDischarge = cell("rawWaterDischarge", {
-  label: "Sea water leaving the exchangers",
+  label: "Sea water leaving the last exchanger",
   kind: "temperature",
   symbol: "T_w",
   from: { marineCircuit },
   compute: ({ marineCircuit }) => marineCircuit.seaTemperatures.at(-1)!,
-  formula: "T_w = T_{sea} + \\frac{Q_{sea}}{C_w}",
+  formula: "T_w = T_{w,0} + \\frac{Q_{sea}}{C_w}",
   source: "energy balance",
-  limits: [{ component: "raw-water pump", side: "most", bound: dischargeLimit }],
+  limits: [{ component: "raw-water line", side: "most", bound: dischargeLimit }],
 });
 
 export const rawWaterNeeded = cell("rawWaterNeeded", {
@@ -291,17 +303,17 @@ export const rawWaterNeeded = cell("rawWaterNeeded", {
   kind: "volumeFlow",
   hint: "coolant",
   symbol: "q_{w,0}",
-  from: { seaHeat, dischargeLimit, seaTemperature, salinity },
-  compute: ({ seaHeat, dischargeLimit, seaTemperature, salinity }) => {
+  from: { seaHeat, dischargeLimit, rawWaterInlet, seaTemperature, salinity },
+  compute: ({ seaHeat, dischargeLimit, rawWaterInlet, seaTemperature, salinity }) => {
     const sea = seaWater(salinity);
     const massFlow = massFlowForHeat({
       heat: seaHeat,
-      temperatureRise: (dischargeLimit - seaTemperature) as TemperatureDifference,
+      temperatureRise: (dischargeLimit - rawWaterInlet) as TemperatureDifference,
       specificHeat: sea.specificHeat(seaTemperature),
     });
     return (massFlow / sea.density(seaTemperature)) as VolumeFlow;
   },
-  formula: "q_{w,0} = \\frac{Q_{sea}}{\\rho\\,c\\,(T_{w,lim} - T_{sea})}",
+  formula: "q_{w,0} = \\frac{Q_{sea}}{\\rho_w\\,c_w\\,(T_{w,lim} - T_{w,0})}",
   source: "energy balance",
   limits: [{ component: "raw-water pump", side: "most", bound: rawWaterFlow }],
 });
@@ -318,13 +330,13 @@ export const rawWaterVelocity = cell("rawWaterVelocity", {
 });
 
 export const rawWaterSpeed = cell("rawWaterSpeed", {
-  label: "Raw-water pump speed, from the drives",
+  label: "Raw-water pump speed at the highest engine speed",
   kind: "rotationalSpeed",
-  symbol: "n_w",
-  from: { rawWaterPumpSpeed },
-  compute: ({ rawWaterPumpSpeed }) => rawWaterPumpSpeed,
-  formula: "n_w = N\\,i_w",
-  source: "drive speeds",
+  symbol: "n_{w,max}",
+  from: { maximumSpeed, rawWaterDriveRatio },
+  compute: ({ maximumSpeed, rawWaterDriveRatio }) => (maximumSpeed * rawWaterDriveRatio) as RotationalSpeed,
+  formula: "n_{w,max} = N_{max}\\,i_w",
+  source: "definition",
   limits: [{ component: "raw-water pump", side: "most", bound: rawWaterHighestSpeed }],
 });
 
@@ -336,6 +348,7 @@ export const injection = structure("injection", {
     turbineOutletTemperature,
     rawWaterFlow,
     rawWaterDischarge,
+    seaTemperature,
     salinity,
     ambientPressure,
     excessAirRatioMet,
@@ -353,16 +366,17 @@ export const injection = structure("injection", {
       gas: burntGas(mix),
       gasFlow: at.exhaustFlow,
       gasTemperature: at.turbineOutletTemperature,
-      waterFlow: (at.rawWaterFlow * sea.density(at.rawWaterDischarge)) as MassFlow,
+      // The pump draws its volume at the sea's temperature; the mass stays.
+      waterFlow: (at.rawWaterFlow * sea.density(at.seaTemperature)) as MassFlow,
       waterTemperature: at.rawWaterDischarge,
-      waterSpecificHeat: sea.specificHeat(at.rawWaterDischarge),
+      waterSpecificHeat: sea.specificHeat(at.seaTemperature),
       pressure: at.ambientPressure,
       vapourFraction: exhaustVapourFraction(mix),
     };
   },
   formula: "\\text{inputs gathered}",
   source: "definition",
-  assumptions: ["All the raw water is led into the exhaust; what an anti-siphon valve takes away does not cool."],
+  assumptions: ["All the raw water is led into the exhaust; what an anti-siphon valve lets off does not cool it."],
 });
 
 export const wetExhaustTemperature = cell("wetExhaustTemperature", {
@@ -371,14 +385,14 @@ export const wetExhaustTemperature = cell("wetExhaustTemperature", {
   symbol: "T_x",
   from: { injection },
   compute: ({ injection }) => exhaustMixWithoutEvaporation(injection).temperature,
-  formula: "\\dot m_{ex}\\left[h(T_7) - h(T_x)\\right] = \\dot m_w\\,c\\,(T_x - T_w)",
+  formula: "\\dot m_{ex}\\left[h_{ex}(T_7) - h_{ex}(T_x)\\right] = \\rho_w\\,q_w\\,c_w\\,(T_x - T_w)",
   source: "energy balance",
-  assumptions: ["Lay out by this one: evaporation needs a spray that reaches all the gas."],
+  assumptions: ["Lay out by this one: evaporation cools further only where the spray reaches all the gas."],
   limits: [{ component: "wet exhaust hose", side: "most", bound: wetExhaustLimit }],
 });
 
 export const wetExhaustSaturated = cell("wetExhaustSaturated", {
-  label: "Wet exhaust, water evaporating until the gas is saturated",
+  label: "Wet exhaust, gas saturated with vapour",
   kind: "temperature",
   symbol: "T_{x,s}",
   from: { injection },
@@ -390,11 +404,15 @@ export const wetExhaustSaturated = cell("wetExhaustSaturated", {
 export const wetExhaustVelocity = cell("wetExhaustVelocity", {
   label: "Gas velocity in the wet hose",
   kind: "velocity",
+  hint: "duct",
   symbol: "v_x",
   from: { injection, exhaustHose },
   compute: ({ injection, exhaustHose }) => pipeVelocity(exhaustMixSaturated(injection).gasVolumeFlow, exhaustHose),
-  formula: "v_x = \\frac{4\\,q_{gas}}{\\pi\\,d_h^2}",
-  source: "definition; the water runs along the bottom and takes a few per cent of the bore",
+  formula: "v_x = \\frac{4\\,q_x}{\\pi\\,d_x^2}",
+  source: "definition",
+  assumptions: [
+    "q_x is the volume flow of the saturated gas at the barometer's pressure.",
+    "The water runs along the bottom and takes a few per cent of the bore, which is left out.",
+  ],
   limits: [{ component: "wet exhaust hose", side: "most", bound: exhaustVelocityLimit }],
 });
-

@@ -8,12 +8,12 @@ export const seaTemperature = setting("seaTemperature", {
   value: 30,
   span: [-1, 38],
   step: 0.5,
-  note: "Size at the warmest water the boat will meet; 32 °C is the usual design figure for unrestricted service.",
+  note: "Size for the warmest water the boat will meet; 32 °C is the usual figure for unrestricted service: common practice, no source.",
 });
 
 export const salinity = setting("salinity", {
-  label: "Salt in the sea water",
-  symbol: "S",
+  label: "Salinity of the sea water",
+  symbol: "S_w",
   kind: "fraction",
   unit: "%",
   value: 3.5,
@@ -27,7 +27,7 @@ export const rawWaterDisplacement = setting("rawWaterDisplacement", {
   kind: "volumePerTurn",
   hint: "small",
   unit: "cc/rev",
-  value: 250,
+  value: 205,
   span: [20, 1500],
   step: 5,
 });
@@ -40,7 +40,7 @@ export const rawWaterFilling = setting("rawWaterFilling", {
   value: 84,
   span: [40, 98],
   step: 1,
-  note: "A flexible impeller delivers 0.8 to 0.9 when new and 0.6 to 0.7 after a season: common practice, no source.",
+  note: "A flexible impeller gives 80 to 90 % when new and 60 to 70 % after a season: common practice, no source.",
 });
 
 export const rawWaterHighestSpeed = setting("rawWaterHighestSpeed", {
@@ -58,7 +58,7 @@ export const rawWaterBore = setting("rawWaterBore", {
   symbol: "d_w",
   kind: "length",
   unit: "mm",
-  value: 76,
+  value: 60,
   span: [20, 200],
   step: 1,
 });
@@ -71,12 +71,12 @@ export const rawWaterVelocityLimit = setting("rawWaterVelocityLimit", {
   value: 2.5,
   span: [0.5, 5],
   step: 0.1,
-  note: "Copper–nickel tubes wear above 2 to 3.5 m/s, the more the smaller the bore; ask the tube's maker.",
+  note: "Sea water wears copper–nickel away above 2 to 3.5 m/s, small bores first: common practice, no source; ask the tube's maker.",
 });
 
 export const jacketTemperature = setting("jacketTemperature", {
   label: "Jacket water leaving the engine, at most",
-  symbol: "T_j",
+  symbol: "T_{j,lim}",
   kind: "temperature",
   unit: "°C",
   value: 86,
@@ -106,18 +106,19 @@ export const glycolShare = setting("glycolShare", {
 });
 
 export const jacketExchanger = setting("jacketExchanger", {
-  label: "Jacket exchanger, UA",
+  label: "Jacket exchanger UA",
   symbol: "UA_j",
   kind: "thermalConductance",
   unit: "kW/K",
-  value: 5.5,
+  value: 4.25,
   span: [0.5, 60],
   step: 0.25,
+  note: "Heat passed for each kelvin of mean temperature difference, fouled as it will be before it is next cleaned.",
 });
 
 export const oilTemperature = setting("oilTemperature", {
   label: "Oil entering its cooler, at most",
-  symbol: "T_o",
+  symbol: "T_{o,lim}",
   kind: "temperature",
   unit: "°C",
   value: 102,
@@ -158,11 +159,11 @@ export const oilDensity = setting("oilDensity", {
 });
 
 export const oilCooler = setting("oilCooler", {
-  label: "Oil cooler, UA",
+  label: "Oil cooler UA",
   symbol: "UA_o",
   kind: "thermalConductance",
   unit: "kW/K",
-  value: 1.6,
+  value: 1.4,
   span: [0.1, 20],
   step: 0.1,
 });
@@ -179,7 +180,7 @@ export const gearEfficiency = setting("gearEfficiency", {
 
 export const gearOilTemperature = setting("gearOilTemperature", {
   label: "Gear oil entering its cooler, at most",
-  symbol: "T_g",
+  symbol: "T_{g,lim}",
   kind: "temperature",
   unit: "°C",
   value: 78,
@@ -199,7 +200,7 @@ export const gearOilFlow = setting("gearOilFlow", {
 });
 
 export const gearCooler = setting("gearCooler", {
-  label: "Gear oil cooler, UA",
+  label: "Gear oil cooler UA",
   symbol: "UA_g",
   kind: "thermalConductance",
   unit: "kW/K",
@@ -213,23 +214,23 @@ export const fuelReturnLimit = setting("fuelReturnLimit", {
   symbol: "T_{fr,lim}",
   kind: "temperature",
   unit: "°C",
-  value: 55,
+  value: 50,
   span: [35, 80],
   step: 1,
 });
 
 export const fuelCooler = setting("fuelCooler", {
-  label: "Fuel cooler, UA",
+  label: "Fuel cooler UA",
   symbol: "UA_f",
   kind: "thermalConductance",
   unit: "kW/K",
-  value: 0.2,
+  value: 0.1,
   span: [0.02, 5],
   step: 0.02,
 });
 
 export const wallHeatToOil = setting("wallHeatToOil", {
-  label: "Wall heat that piston cooling takes to the oil",
+  label: "Wall heat that goes to the oil, by piston cooling",
   symbol: "\\lambda_{wo}",
   kind: "fraction",
   unit: "%",
@@ -239,7 +240,7 @@ export const wallHeatToOil = setting("wallHeatToOil", {
 });
 
 export const wallHeatRadiated = setting("wallHeatRadiated", {
-  label: "Wall heat radiated by the engine's surface",
+  label: "Wall heat that leaves from the engine's surface",
   symbol: "\\lambda_{wr}",
   kind: "fraction",
   unit: "%",
@@ -249,7 +250,7 @@ export const wallHeatRadiated = setting("wallHeatRadiated", {
 });
 
 export const frictionHeatToOil = setting("frictionHeatToOil", {
-  label: "Friction that heats the oil",
+  label: "Friction that heats the oil, the rest the jacket",
   symbol: "\\lambda_{fo}",
   kind: "fraction",
   unit: "%",
@@ -259,19 +260,19 @@ export const frictionHeatToOil = setting("frictionHeatToOil", {
 });
 
 export const dischargeLimit = setting("dischargeLimit", {
-  label: "Sea water leaving the exchangers, at most",
+  label: "Sea water leaving the last exchanger, at most",
   symbol: "T_{w,lim}",
   kind: "temperature",
   unit: "°C",
   value: 55,
   span: [35, 70],
   step: 1,
-  note: "Above about 55 °C sea water deposits scale: common practice, no source.",
+  note: "Scale settles from sea water above about 50 to 55 °C: common practice, no source.",
 });
 
 export const exhaustHose = setting("exhaustHose", {
   label: "Bore of the wet exhaust hose",
-  symbol: "d_h",
+  symbol: "d_x",
   kind: "length",
   unit: "mm",
   value: 203,
@@ -287,13 +288,14 @@ export const wetExhaustLimit = setting("wetExhaustLimit", {
   value: 70,
   span: [45, 100],
   step: 1,
-  note: "From the hose's own standard and maker; the limit counts for gas and water mixed.",
+  note: "From the hose's own standard and maker; it counts for gas and water mixed.",
 });
 
 export const exhaustVelocityLimit = setting("exhaustVelocityLimit", {
   label: "Gas velocity allowed in the wet hose",
   symbol: "v_{x,lim}",
   kind: "velocity",
+  hint: "duct",
   unit: "m/s",
   value: 25,
   span: [5, 60],

@@ -52,7 +52,7 @@ import {
   wallHeatToOil,
   wetExhaustLimit,
 } from "./inputs";
-import { rawWaterFlow, seaCapacityRate } from "./rawWater";
+import { rawWaterFlow, rawWaterInlet, seaCapacityRate } from "./rawWater";
 
 export const marineCoolingPage: Sheet = {
   key: "marine-cooling",
@@ -65,12 +65,13 @@ export const marineCoolingPage: Sheet = {
       "This installation is cooled by air. The sheet shows what the sea would have to carry if the engine at this rating stood in a boat; its limits stay out of the ledger.",
   },
   blocks: [
-    prose`The sea, at ${seaTemperature}, must carry ${seaHeat} away. The raw-water pump gives ${rawWaterFlow} for it, which leaves the last exchanger at ${rawWaterDischarge} and meets the exhaust.`,
+    prose`The sea, at ${seaTemperature}, must carry ${seaHeat} away. For that the raw-water pump draws ${rawWaterFlow}, which leaves the last exchanger at ${rawWaterDischarge} and then cools the exhaust. What an engine gives to the water depends on its rating, not on the boat: size for full power in the warmest sea.`,
     caution(
-      "Below the waterline a burst hose or a failed pump seal can sink the boat: double clips, a seacock within reach, a high-water alarm. Exhaust gas kills without warning: no leak into the hull, alarms for carbon monoxide where people sleep. A wet hose whose water fails burns in minutes: fit a temperature alarm. Risers must stand above the loaded waterline. Class, flag and local rules, and licensed practice, come before anything written here.",
+      "Below the waterline a burst hose or a failed pump seal can sink the boat: fit two clips to each hose end, a seacock within reach and a high-water alarm. Exhaust gas kills without warning: let none leak into the hull, and fit carbon monoxide alarms where people work and sleep. A wet hose whose water fails burns through in minutes: fit a temperature alarm behind the injection. The riser must stand well above the loaded waterline, or the sea finds its way into the engine. Never open a hot jacket under pressure. Class, flag and local rules, and licensed practice, come before anything written here.",
     ),
     drawn(heatFlows),
     heading("Where the heat goes"),
+    prose`Heat reaches the water by several ways: through the cylinder walls, from friction, out of the charge, by the gear and the fuel. Shares of wall and friction heat are estimates of yours until a heat balance has been measured.`,
     ...lines(
       wallHeatToOil,
       wallHeatRadiated,
@@ -82,9 +83,11 @@ export const marineCoolingPage: Sheet = {
       seaHeat,
     ),
     heading("Raw water"),
+    prose`To leave at ${dischargeLimit} and no warmer, ${rawWaterNeeded} would do. What the pump gives beyond that is room for a worn impeller and a fouled strainer.`,
     ...lines(
       seaTemperature,
       salinity,
+      rawWaterInlet,
       rawWaterDisplacement,
       rawWaterFilling,
       rawWaterSpeed,
@@ -97,7 +100,7 @@ export const marineCoolingPage: Sheet = {
       rawWaterVelocityLimit,
     ),
     heading("Exchangers in series"),
-    prose`The sea water passes the charge coolers first, since they want the coldest water, and the jacket last. Each hot side settles at the temperature at which its exchanger passes its heat.`,
+    prose`The sea water passes the charge coolers first, since they want the coldest water, and the jacket last. Each hot side settles at the temperature at which its exchanger passes its heat: jacket water at ${jacketReaches}, oil at ${oilReaches}. A thermostat holds the jacket warmer than that as long as there is room.`,
     drawn(seaWaterLine),
     tabulated({
       key: "circuit",
@@ -151,6 +154,7 @@ export const marineCoolingPage: Sheet = {
       dischargeLimit,
     ),
     heading("Wet exhaust"),
+    prose`Led into the exhaust, the sea water brings it down to ${wetExhaustTemperature} without evaporating at all, and to ${wetExhaustSaturated} if the gas takes up all the vapour that it can. A true mix lies near the two. When the water fails, the hose feels the dry gas.`,
     ...lines(
       injection,
       wetExhaustTemperature,

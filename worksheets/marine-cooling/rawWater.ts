@@ -1,10 +1,25 @@
 import { heatCapacityRate, impellerPumpFlow } from "../../lib/cooling";
 import { seaWater } from "../../lib/fluid";
 import { cell } from "../../lib/graph";
-import type { MassFlow, RotationalSpeed } from "../../lib/quantity";
-import { ratedSpeed } from "../brief/cells";
+import type { MassFlow, RotationalSpeed, Temperature } from "../../lib/quantity";
+import { sinkRise } from "../boost/inputs";
+import { heatCarrier, ratedSpeed } from "../brief/cells";
 import { rawWaterDriveRatio } from "../drive-speeds/ratios";
 import { rawWaterDisplacement, rawWaterFilling, salinity, seaTemperature } from "./inputs";
+
+export const rawWaterInlet = cell("rawWaterInlet", {
+  label: "Sea water reaching the first exchanger",
+  kind: "temperature",
+  symbol: "T_{w,0}",
+  from: { seaTemperature, sinkRise, heatCarrier },
+  compute: ({ seaTemperature, sinkRise, heatCarrier }) =>
+    (heatCarrier === "seaWater" ? seaTemperature + sinkRise : seaTemperature) as Temperature,
+  formula: "T_{w,0} = T_{sea} + \\Delta T_s",
+  source: "definition",
+  assumptions: [
+    "With a cooling stream of air the rise is the air's, and the sea water arrives at the sea's temperature.",
+  ],
+});
 
 export const rawWaterFlow = cell("rawWaterFlow", {
   label: "Raw-water flow",
@@ -23,7 +38,7 @@ export const rawWaterFlow = cell("rawWaterFlow", {
 });
 
 export const seaCapacityRate = cell("seaCapacityRate", {
-  label: "Heat that the sea water takes up for each degree",
+  label: "Heat capacity rate of the sea water",
   kind: "thermalConductance",
   symbol: "C_w",
   from: { rawWaterFlow, salinity, seaTemperature },
@@ -32,6 +47,7 @@ export const seaCapacityRate = cell("seaCapacityRate", {
     const massFlow = (rawWaterFlow * sea.density(seaTemperature)) as MassFlow;
     return heatCapacityRate(massFlow, sea.specificHeat(seaTemperature));
   },
-  formula: "C_w = \\rho(S, T_{sea})\\,q_w\\,c(S, T_{sea})",
-  source: "sea-water properties of lib/fluid, with their sources",
+  formula: "C_w = \\rho_w(S_w, T_{sea})\\,q_w\\,c_w(S_w, T_{sea})",
+  source:
+    "definition; density: Millero, Poisson, Deep-Sea Research 28A (1981) 625; specific heat: Jamieson et al., Desalination 7 (1969) (from memory)",
 });
