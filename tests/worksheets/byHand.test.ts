@@ -128,8 +128,7 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   const manifoldPressure = manifoldDensity * moistGasConstant * at(boost.manifoldTemperature);
 
   // Compressors: rise of temperature out of the sheet's pressure ratio
-  const compressorRise =
-    (outside * (at(boost.compressorPressureRatio) ** kAir - 1)) / at(boostIn.compressorEfficiency);
+  const compressorRise = (outside * (at(boost.compressorPressureRatio) ** kAir - 1)) / at(boostIn.compressorEfficiency);
   const sheetCompressorRise = at(boost.compressorOutletTemperature) - outside;
   const blowerRise = gasPower / (at(air.airFlow) * cpAir);
   const sheetBlowerRise = at(boost.blowerOutletTemperature) - at(boost.blowerInletTemperature);
@@ -186,8 +185,7 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   // Injection
   const perStroke = at(air.fuelFlow) / ((speed / 2) * cylinders) / fuelDensity;
   const jet = sqrt((2 * (rail - (compressionPressure + peak) / 2)) / fuelDensity);
-  const nozzle =
-    at(fuelIn.nozzleDischarge) * at(fuelIn.nozzleHoles) * (PI / 4) * at(fuelIn.holeDiameter) ** 2 * jet;
+  const nozzle = at(fuelIn.nozzleDischarge) * at(fuelIn.nozzleHoles) * (PI / 4) * at(fuelIn.holeDiameter) ** 2 * jet;
   const injection = 2 * PI * speed * (perStroke / nozzle + at(fuelIn.needleRamps) / 2);
 
   // High-pressure pump: bulk modulus 1.4 GPa and 10 GPa more for each GPa, taken at half the rail's pressure
@@ -226,8 +224,7 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   const held = (0.622 * manifoldVapour) / (at(boost.manifoldPressure) - manifoldVapour);
   const condensed = dryAir * Math.max(0, humidity - held); // all of it at the end of the path
   // throttled fuel: expansion 0.00085 per kelvin
-  const fromFuel =
-    returned * at(air.fuelFlow) * (rail / fuelDensity) * (1 - 0.00085 * at(fuelIn.fuelTemperature));
+  const fromFuel = returned * at(air.fuelFlow) * (rail / fuelDensity) * (1 - 0.00085 * at(fuelIn.fuelTemperature));
   const seaHeat = jacketAndOil + gear + coolers + condensed * latentHeat + fromFuel;
   const seaFlow =
     (at(marineIn.rawWaterFilling) *

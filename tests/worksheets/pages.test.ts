@@ -77,3 +77,26 @@ test("margins have the sign of their room", () => {
   expect(marginShare({ kind: "power", side: "most", value: 110, bound: 100 })).toBeLessThan(0);
   expect(marginShare({ kind: "power", side: "least", value: 110, bound: 100 })).toBeGreaterThan(0);
 });
+
+test("one symbol stands for one quantity on all sheets", () => {
+  const owners = new Map<string, string[]>();
+  for (const node of graph.nodes) {
+    if (!("symbol" in node) || node.symbol === undefined) continue;
+    const symbol = node.symbol.replaceAll(/[{}\s]/g, "");
+    owners.set(symbol, [...(owners.get(symbol) ?? []), node.key]);
+  }
+  const shared = [...owners.values()].filter((keys) => keys.length > 1);
+  // what the manifold needs is what the path gives it
+  expect(shared).toEqual([["manifoldPressure", "pressureNeeded"]]);
+});
+
+test("a formula begins with its cell's own symbol, or ends in what it is solved for", () => {
+  const implicit = ["blowerOutletTemperature", "compressorOutletTemperature", "turbineOutletTemperature"];
+  implicit.push("turbineInletTemperature", "turbineArea", "holeDiameterNeeded", "idlerTravel");
+  implicit.push("wetExhaustTemperature", "wetExhaustSaturated", "backPressureRatio");
+  const bare = (tex: string) => tex.replaceAll(/[{}\s]|\\[,;!]/g, "");
+  const astray = graph.cells.flatMap(({ key, symbol, formula }) =>
+    symbol === undefined || implicit.includes(key) || bare(formula).startsWith(`${bare(symbol)}=`) ? [] : [key],
+  );
+  expect(astray).toEqual([]);
+});

@@ -123,7 +123,11 @@ export const plausible: Readonly<Record<string, Plausible>> = {
   peakPressure: { unit: "bar", span: [110, 230], source: practice },
   loopResidual: { unit: "", span: [0, 1e-9], source: "the solver's own promise" },
   // Fuel delivery
-  fuelHeatingValue: { unit: "MJ/kg", span: [42, 43.5], source: "EN 590 and ISO 8217 distillates: common practice, no source" },
+  fuelHeatingValue: {
+    unit: "MJ/kg",
+    span: [42, 43.5],
+    source: "EN 590 and ISO 8217 distillates: common practice, no source",
+  },
   stoichiometricRatio: { unit: "", span: [14.3, 14.8], source: "balance of elements, hydrogen to carbon 1.75 to 1.95" },
   fuelDensityAtPump: { unit: "kg/m³", span: [795, 860], source: "EN 590 and ISO 8217 DM grades, at 40–50 °C" },
   fuelPumpWork: { unit: "kJ/kg", span: [150, 400], source: "pressure over density, with losses" },
@@ -156,7 +160,11 @@ export const plausible: Readonly<Record<string, Plausible>> = {
   supplyReynolds: { unit: "", span: [1500, 12000], source: "definition" },
   supplyLoss: { unit: "bar", span: [0.03, 0.6], source: practice },
   inletPressure: { unit: "bar", span: [3.5, 6], source: practice },
-  fuelReturnFlow: { unit: "kg/h", span: [100, 400], source: "one to three times what is burnt: common practice, no source" },
+  fuelReturnFlow: {
+    unit: "kg/h",
+    span: [100, 400],
+    source: "one to three times what is burnt: common practice, no source",
+  },
   returnTemperature: { unit: "°C", span: [40, 80], source: practice },
   fuelReturnHeat: { unit: "kW", span: [0.2, 5], source: practice },
   // Drive speeds

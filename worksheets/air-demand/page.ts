@@ -77,7 +77,7 @@ export const airDemandPage: Sheet = {
     prose`The engine fills its displacement once in two turns. The air asked for fits in only at a density of ${densityNeeded}, and at the temperature that the aftercooler leaves, that density is a pressure: ${pressureNeeded}. A cooler charge needs less of it.`,
     ...lines(volumetricEfficiency, densityNeeded, pressureNeeded),
     heading("Metering it"),
-    prose`Of ${meterCount} in parallel, each air meter carries ${flowPerMeter} at the promised power and ${idleFlowPerMeter} at idle, and must read true at both. A bellmouth before it keeps the flow even; the ducts are taken as alike, so that they share alike.`,
+    prose`With ${meterCount} in parallel, an air meter carries ${flowPerMeter} at the promised power and ${idleFlowPerMeter} at idle, and must read true at both. A bellmouth before it keeps the flow even; ducts that are alike share alike.`,
     ...lines(
       meterCount,
       meterCapacity,

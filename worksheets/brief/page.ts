@@ -29,13 +29,13 @@ export const briefPage: Sheet = {
   title: "The promise",
   answers: "What the engine is to give, where, and how large it is.",
   blocks: [
-    prose`Somebody has been promised ${ratedPower} at ${ratedSpeed}. With ${blowerDrivenTeeth} teeth on the blower's pulley, the engine must then swallow ${airFlow} of air at a boost of ${boost}. Drag an underlined number and see what moves with it: these sheets are one calculation.`,
+    prose`Somebody has been promised ${ratedPower} at ${ratedSpeed}. With ${blowerDrivenTeeth} teeth on the blower's pulley, the engine must swallow ${airFlow} of air at a boost of ${boost}. Drag an underlined number and see what moves with it: these sheets are one calculation.`,
     ...lines(ratedPower, ratedSpeed, idleSpeed, maximumSpeed, heatCarrier),
     heading("The air outside"),
     prose`At an altitude of ${altitude} the barometer stands at ${ambientPressure} in the standard atmosphere. At ${ambientTemperature} and a relative humidity of ${relativeHumidity} the air's density is ${ambientDensity}. Fuel burns with a mass of air, but engine and blower swallow volumes: density turns the one into the other.`,
     ...lines(altitude, ambientTemperature, relativeHumidity, ambientPressure, ambientHumidityRatio, ambientDensity),
     heading("The engine"),
-    prose`From ${displacement} the promise takes a mean effective pressure of ${meanEffectivePressure}: it compares engines of any size and speed, and tells how hard this one is worked. The pistons meet their limit at the highest speed, with or without load.`,
+    prose`From ${displacement} the promise asks for a brake mean effective pressure of ${meanEffectivePressure}. That pressure compares engines of any size and speed: it says how hard this one is worked. The pistons meet their limit at the highest speed, with or without load.`,
     ...lines(
       cylinders,
       bore,

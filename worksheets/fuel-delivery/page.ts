@@ -130,7 +130,7 @@ export const fuelDeliveryPage: Sheet = {
       inletPressureNeeded,
     ),
     heading("What comes back"),
-    prose`Fuel that leaks past the injectors falls from rail pressure without doing work, and so grows hot. Mixed with the rest it comes back at ${returnTemperature} and would warm the tank by ${fuelReturnHeat}.`,
+    prose`Fuel that leaks past the injectors falls from rail pressure without doing work, and so grows hot. Mixed with the rest it comes back at ${returnTemperature} and brings ${fuelReturnHeat} into the tank, where no cooler takes it out.`,
     ...lines(fuelReturnFlow, returnTemperature, fuelReturnHeat),
   ],
 };

@@ -71,6 +71,11 @@ import { rawWaterFlow, rawWaterInlet, seaCapacityRate } from "./rawWater";
 const heatOf = (balance: { readonly parts: readonly { key: string; power: Power }[] }, key: string): Power =>
   balance.parts.find((part) => part.key === key)!.power;
 
+/** Water in an open line boils about here. */
+const boilingSeaWater = 371 as Temperature;
+
+const celsius = (temperature: Temperature) => `${(temperature - 273.15).toFixed(1)} °C`;
+
 const capacity = (flow: VolumeFlow, density: Density, specificHeat: SpecificHeat) =>
   heatCapacityRate((flow * density) as MassFlow, specificHeat);
 
@@ -251,6 +256,9 @@ export const jacketReaches = cell("jacketReaches", {
   compute: ({ marineCircuit }) => hotSide(marineCircuit, "Jacket exchanger"),
   formula: "T_j = T_{w,j} + \\frac{Q_j}{\\epsilon_j\\,C_{min,j}}",
   source: "energy balance",
+  assumptions: [
+    "T_w is the sea water's temperature on reaching it, and C_min its smaller stream's heat capacity rate.",
+  ],
   limits: [{ component: "jacket exchanger", side: "most", bound: jacketTemperature }],
 });
 
@@ -262,6 +270,9 @@ export const oilReaches = cell("oilReaches", {
   compute: ({ marineCircuit }) => hotSide(marineCircuit, "Oil cooler"),
   formula: "T_o = T_{w,o} + \\frac{Q_o}{\\epsilon_o\\,C_{min,o}}",
   source: "energy balance",
+  assumptions: [
+    "T_w is the sea water's temperature on reaching it, and C_min its smaller stream's heat capacity rate.",
+  ],
   limits: [{ component: "oil cooler", side: "most", bound: oilTemperature }],
 });
 
@@ -273,6 +284,9 @@ export const gearOilReaches = cell("gearOilReaches", {
   compute: ({ marineCircuit }) => hotSide(marineCircuit, "Gear oil cooler"),
   formula: "T_g = T_{w,g} + \\frac{Q_g}{\\epsilon_g\\,C_{min,g}}",
   source: "energy balance",
+  assumptions: [
+    "T_w is the sea water's temperature on reaching it, and C_min its smaller stream's heat capacity rate.",
+  ],
   limits: [{ component: "gear oil cooler", side: "most", bound: gearOilTemperature }],
 });
 
@@ -284,6 +298,9 @@ export const fuelReaches = cell("fuelReaches", {
   compute: ({ marineCircuit }) => marineCircuit.stations.find(({ name }) => name === "Fuel cooler")!.hotOutlet,
   formula: "T_{fr} = T_{w,f} + \\frac{Q_f}{\\epsilon_f\\,C_{min,f}} - \\frac{Q_f}{\\dot m_b\\,c_f}",
   source: "energy balance",
+  assumptions: [
+    "T_w is the sea water's temperature on reaching it, and C_min its smaller stream's heat capacity rate.",
+  ],
   limits: [{ component: "fuel cooler", side: "most", bound: fuelReturnLimit }],
 });
 
@@ -305,6 +322,11 @@ export const rawWaterNeeded = cell("rawWaterNeeded", {
   symbol: "q_{w,0}",
   from: { seaHeat, dischargeLimit, rawWaterInlet, seaTemperature, salinity },
   compute: ({ seaHeat, dischargeLimit, rawWaterInlet, seaTemperature, salinity }) => {
+    if (dischargeLimit <= rawWaterInlet) {
+      throw new RangeError(
+        `rawWaterNeeded: the sea water arrives at ${celsius(rawWaterInlet)}, and may not leave above ${celsius(dischargeLimit)}; no flow would do: raise the limit`,
+      );
+    }
     const sea = seaWater(salinity);
     const massFlow = massFlowForHeat({
       heat: seaHeat,
@@ -356,6 +378,11 @@ export const injection = structure("injection", {
     fuelChoice,
   },
   compute: (at) => {
+    if (at.rawWaterDischarge >= boilingSeaWater) {
+      throw new RangeError(
+        `injection: the sea water would reach ${celsius(at.rawWaterDischarge)} in the exchangers and boil; give it more flow or less heat`,
+      );
+    }
     const mix = {
       excessAirRatio: at.excessAirRatioMet,
       humidityRatio: at.ambientHumidityRatio,

@@ -154,7 +154,7 @@ export const marineCoolingPage: Sheet = {
       dischargeLimit,
     ),
     heading("Wet exhaust"),
-    prose`Led into the exhaust, the sea water brings it down to ${wetExhaustTemperature} without evaporating at all, and to ${wetExhaustSaturated} if the gas takes up all the vapour that it can. A true mix lies near the two. When the water fails, the hose feels the dry gas.`,
+    prose`Led into the exhaust, the sea water brings it down to ${wetExhaustTemperature} without evaporating at all, and to ${wetExhaustSaturated} if the gas takes up all the vapour that it can. A true mix lies between them or close by. When the water fails, the hose feels the dry gas.`,
     ...lines(
       injection,
       wetExhaustTemperature,
