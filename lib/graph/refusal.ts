@@ -15,7 +15,15 @@ export class Refusal {
     readonly message: string,
     readonly fault = false,
   ) {}
+
+  /** The message as a person reads it: without the name of the function that refused. */
+  get words(): string {
+    return this.message.replace(leadingNames, "");
+  }
 }
+
+/** Names of functions that stand before a message: "compressor: ", "chargePath: blower: ". A label of several words stays. */
+const leadingNames = /^(?:[a-z][A-Za-z0-9]*: )+/;
 
 /** Whether a value is a refusal in a value's place. */
 export function isRefusal(value: unknown): value is Refusal {

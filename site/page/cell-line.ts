@@ -78,6 +78,6 @@ export function cellLine(desk: Desk, standings: Standings, cell: Cell, id: strin
 /** The root of a refusal speaks; those that wait name it. */
 function refusalWords(desk: Desk, cell: Cell, refusal: Refusal): readonly (string | Node)[] {
   if (refusal.root !== cell.key) return ["waits for ", lineLink(desk, nodeOf(desk.graph, refusal.root))];
-  return [h("strong", {}, refusal.fault ? "This line is at fault. " : "No answer. "), `${refusal.message}.`.replace(/\.\.$/, ".")];
+  return [h("strong", {}, refusal.fault ? "This line is at fault. " : "No answer. "), `${refusal.words}.`.replace(/\.\.$/, ".")];
 }
 

@@ -116,7 +116,7 @@ describe("evaluate FILE", () => {
   test("goes on past a cell that refuses, which says why, and those that wait for it", () => {
     const { code, out } = evaluate("engine.json", "--set", "ratedPower=60 kW");
     expect(code).toBe(0);
-    expect(out).toMatch(/\n {2}Pressure ratio +refused: pressureRatio: ratio is 0\.335; it must be at least 1\n/);
+    expect(out).toMatch(/\n {2}Pressure ratio +refused: ratio is 0\.335; it must be at least 1\n/);
     expect(out).toMatch(/\n {2}Charge temperature +waits for Pressure ratio\n/);
     expect(out).toMatch(/\n {2}Air flow +5\.098 kg\/min/);
   });
@@ -244,7 +244,7 @@ describe("evaluate FILE --json", () => {
     expect(states.get("pressureRatio")).toMatchObject({
       value: null,
       state: "refused",
-      message: "pressureRatio: ratio is 0.335; it must be at least 1",
+      message: "ratio is 0.335; it must be at least 1",
       margins: [],
     });
     expect(states.get("chargeTemperature")).toMatchObject({

@@ -55,7 +55,7 @@ function refused(
   graph: Graph,
 ): Pick<CellReport, "state" | "message"> & { message: string } {
   if (refusal.root === cell.key) {
-    const message = refusal.fault ? `a defect of the sheet: ${refusal.message}` : refusal.message;
+    const message = refusal.fault ? `a defect of the sheet: ${refusal.words}` : refusal.words;
     return { state: "refused", message };
   }
   const root = graph.nodes[graph.position.get(refusal.root) ?? -1];
