@@ -40,32 +40,11 @@ const steps = 48;
  * @example tensionerPosition({ layout: { travel: "clockwise", pulleys: [{ name: "crank", x: 0, y: 0, pitchRadius: 0.05, contact: "toothed" }, { name: "blower", x: 0, y: 0.3, pitchRadius: 0.05, contact: "toothed" }] }, pulley: "blower", direction: 1.5707963268, travel: [0, 0.1], beltLength: 0.96 }).travel // 0.0229204
  */
 export function tensionerPosition(tensioner: SlidingTensioner): TensionerPosition {
-  const { layout, pulley, direction, travel, beltLength } = tensioner;
+  const { layout, pulley, direction } = tensioner;
   requireTensioner(tensioner);
-  const [lowest, highest] = travel;
   const runAt = (distance: number) => beltRun(slid(layout, pulley, direction, distance));
 
-  const tried = Array.from({ length: steps + 1 }, (_, i) => {
-    const distance = i === steps ? highest : lowest + ((highest - lowest) * i) / steps;
-    return { distance, length: lengthOrNothing(runAt, distance) };
-  });
-  const closed = withEdges(tried, runAt);
-  const brackets = closed.filter(({ length }, i) => {
-    const next = closed[i + 1];
-    return (
-      length !== undefined && next?.length !== undefined && (length - beltLength) * (next.length - beltLength) <= 0
-    );
-  });
-  const roots = brackets.map(
-    (bracket) =>
-      brentRoot(
-        (distance) => runAt(distance).length - beltLength,
-        [bracket.distance, closed[closed.indexOf(bracket) + 1]!.distance],
-        { name: `tensionerPosition: travel of ${pulley}`, tolerance: 1e-12 },
-      ).root,
-  );
-  if (roots.length === 0) throw new RangeError(refusal(tensioner, closed, runAt));
-
+  const roots = nearRoots(tensioner, runAt) ?? allRoots(tensioner, runAt);
   const distance = roots.reduce((best, root) => (Math.abs(root) < Math.abs(best) ? root : best));
   const run = runAt(distance);
   const at = run.pulleys.findIndex(({ name }) => name === pulley);
@@ -76,6 +55,65 @@ export function tensionerPosition(tensioner: SlidingTensioner): TensionerPositio
 interface Tried {
   readonly distance: number;
   readonly length: number | undefined;
+}
+
+/**
+ * Roots next to the drawn position, looked for outward from it step by step: most belts close there.
+ * Undefined where the drawn position lies outside the travel, or a part on which no belt can lie is met first.
+ */
+function nearRoots(tensioner: SlidingTensioner, runAt: (distance: number) => BeltRun): readonly number[] | undefined {
+  const [lowest, highest] = tensioner.travel;
+  if (!(lowest <= 0 && highest >= 0)) return undefined;
+  const step = (highest - lowest) / steps;
+  const drawn = { distance: 0, length: lengthOrNothing(runAt, 0) };
+  let [below, above]: Tried[] = [drawn, drawn];
+  while (below!.distance > lowest || above!.distance < highest) {
+    const next = [Math.max(lowest, below!.distance - step), Math.min(highest, above!.distance + step)].map(
+      (distance) => ({ distance, length: lengthOrNothing(runAt, distance) }),
+    );
+    if ([below!, above!, ...next].some(({ length }) => length === undefined)) return undefined;
+    const brackets = [
+      [next[0]!, below!],
+      [above!, next[1]!],
+    ].filter(([from, to]) => (from!.length! - tensioner.beltLength) * (to!.length! - tensioner.beltLength) <= 0);
+    if (brackets.length > 0) {
+      return brackets.map(([from, to]) => rootWithin(tensioner, runAt, from!.distance, to!.distance));
+    }
+    [below, above] = next;
+  }
+  return undefined;
+}
+
+/** Every root along the slide. @throws RangeError with the lengths that can be reached, where there is none */
+function allRoots(tensioner: SlidingTensioner, runAt: (distance: number) => BeltRun): readonly number[] {
+  const { travel, beltLength } = tensioner;
+  const [lowest, highest] = travel;
+  const tried = Array.from({ length: steps + 1 }, (_, i) => {
+    const distance = i === steps ? highest : lowest + ((highest - lowest) * i) / steps;
+    return { distance, length: lengthOrNothing(runAt, distance) };
+  });
+  const closed = withEdges(tried, runAt);
+  const roots = closed.flatMap(({ distance, length }, i) => {
+    const next = closed[i + 1];
+    if (length === undefined || next?.length === undefined) return [];
+    if ((length - beltLength) * (next.length - beltLength) > 0) return [];
+    return [rootWithin(tensioner, runAt, distance, next.distance)];
+  });
+  if (roots.length === 0) throw new RangeError(refusal(tensioner, closed, runAt));
+  return roots;
+}
+
+function rootWithin(
+  { pulley, beltLength }: SlidingTensioner,
+  runAt: (distance: number) => BeltRun,
+  from: number,
+  to: number,
+): number {
+  if (from === to) return from;
+  return brentRoot((distance) => runAt(distance).length - beltLength, [from, to], {
+    name: `tensionerPosition: travel of ${pulley}`,
+    tolerance: 1e-12,
+  }).root;
 }
 
 function requireTensioner({ layout, pulley, direction, travel, beltLength }: SlidingTensioner): void {
