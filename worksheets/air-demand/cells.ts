@@ -382,5 +382,5 @@ export const intakeLoss = cell("intakeLoss", {
     restrictionLoss(intakeRestriction, airFlow, ambientDensity),
   formula: "\\Delta p_0 = \\Delta p_r\\left(\\frac{\\dot m}{\\dot m_{f,r}}\\right)^2",
   source: "turbulent losses grow with the square of the flow",
-  limits: [{ component: "intake", side: "most", bound: intakeLossLimit }],
+  limits: [{ component: "air filter and ducts", side: "most", bound: intakeLossLimit }],
 });

@@ -232,7 +232,7 @@ export const boost = cell("boost", {
   compute: ({ manifoldPressure, ambientPressure }) => (manifoldPressure - ambientPressure) as GaugePressure,
   formula: "p_{5,g} = p_5 - p_0",
   source: "definition",
-  limits: [{ component: "intake pipes and hoses", side: "most", bound: manifoldPressureLimit }],
+  limits: [{ component: "charge pipes and hoses", side: "most", bound: manifoldPressureLimit }],
 });
 
 export const turbochargerShare = cell("turbochargerShare", {

@@ -74,7 +74,7 @@ export const boostPage: Sheet = {
   answers:
     "How the pressure rise is shared between turbochargers and blower, how hot the air arrives, and what it costs.",
   blocks: [
-    prose`The blower makes ${blowerDriveRatio} turns for one of the crank. Blower and engine each swallow a volume for every turn, so their sizes, that ratio and the aftercooler fix the blower's pressure ratio at ${blowerPressureRatio}, almost whatever the turbochargers do. These must make the rest, a ratio of ${compressorPressureRatio}. The two multiply.`,
+    prose`The blower makes ${blowerDriveRatio} turns for one of the crank. Blower and engine each swallow a volume for every turn, so their sizes, that ratio and the aftercooler fix the blower's pressure ratio at ${blowerPressureRatio}, almost whatever the turbochargers do. The turbochargers make the rest, a ratio of ${compressorPressureRatio}; the two multiply.`,
     caution(
       "Charge pipes at several bar can burst, and a hose that comes off hits like a hammer: use pipe, hose and clamps rated for the pressure and the temperature. A turbocharger or blower driven past its speed can come apart and throw pieces through its housing: stay out of the plane of its wheels when the engine is loaded. Turbines and exhaust pipes burn skin and set oil alight: shield them. Local codes, class rules and licensed practice come first.",
     ),
@@ -100,7 +100,7 @@ export const boostPage: Sheet = {
         ]),
     }),
     heading("Turbochargers"),
-    prose`Together the compressors take ${compressorPower}, and the air leaves them at ${compressorOutletTemperature}. Efficiencies are what you say they are: read them off the maps at the corrected flow and the pressure ratio found here, and correct them until both agree.`,
+    prose`Together the compressors take ${compressorPower}, and the air leaves them at ${compressorOutletTemperature}. Efficiencies are yours to state: read them off the maps at the corrected flow and the pressure ratio found here, and correct them until both agree.`,
     ...lines(
       turbochargerCount,
       compressorEfficiency,
@@ -154,7 +154,7 @@ export const boostPage: Sheet = {
       blowerShare,
     ),
     heading("Cylinders"),
-    prose`Boost is multiplied by compression and again by the fire, so that the cylinders may see ${peakPressure}. This is an estimate from three numbers of yours; injection timing alone can move it by tens of bar.`,
+    prose`Boost is multiplied by compression and again by the fire, so that the cylinders see something like ${peakPressure}. This is an estimate from three numbers of yours; injection timing alone can move it by a tenth and more.`,
     ...lines(
       effectiveCompressionRatio,
       compressionExponent,

@@ -202,7 +202,7 @@ export const blowerTorque = cell("blowerTorque", {
 });
 
 export const blowerBeltPull = cell("blowerBeltPull", {
-  label: "Pull in the blower belt, tight side over slack",
+  label: "Pull in the blower belt, tight side less slack",
   kind: "force",
   symbol: "F_b",
   from: { blowerTorque, blowerDrivenTeeth, blowerBeltPitch },

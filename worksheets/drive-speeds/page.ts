@@ -68,7 +68,7 @@ export const driveSpeedsPage: Sheet = {
     ),
     drawn(frontDrives),
     heading("Blower belt"),
-    prose`The blower asks for a torque of ${blowerTorque} at its shaft, which is ${blowerBeltPull} in the belt: the tension of the span that pulls over that of the span that returns. The idler sits on the one that returns and takes up the slack.`,
+    prose`The blower asks for a torque of ${blowerTorque} at its shaft, which is ${blowerBeltPull} in the belt: the tension of the tight span less that of the slack one. The idler sits on the slack span and sets its tension.`,
     ...lines(
       crankRotation,
       blowerDriverTeeth,
@@ -121,7 +121,7 @@ export const driveSpeedsPage: Sheet = {
       blowerBeltLoad,
     ),
     heading("Accessory belt"),
-    prose`Every unit has its window: fast enough at idle, ${idleSpeed}, and no faster than it stands at ${maximumSpeed}. The wider the engine's own range, the fewer ratios fit. A pulley on the back of the belt turns against the crank; a unit hung with its shaft to the rear turns, as seen on its own shaft end, the other way.`,
+    prose`Every unit has its window: it must be fast enough when the engine idles at ${idleSpeed}, and not too fast at ${maximumSpeed}. The wider the engine's own range, the fewer ratios fit. A pulley on the back of the belt turns against the crank; a unit hung with its shaft to the rear turns, as seen on its own shaft end, the other way.`,
     ...lines(accessoryRun, accessoryDrive),
     drawn(speedWindows),
     tabulated({
@@ -152,7 +152,7 @@ export const driveSpeedsPage: Sheet = {
     }),
     ...lines(accessoryBeltLength, accessoryBeltTeeth, accessoryBeltSpeed, accessoryBeltSpeedLimit, fuelPumpDriveRatio),
     heading("What the units take"),
-    prose`Hydraulic pump, alternator and the rest take ${accessoryPower} from the crank, before any of it reaches the flywheel.`,
+    prose`Accessories take ${accessoryPower} from the crank, the fuel pump aside, whether or not the customer's power is asked for. Hydraulic and electrical loads are what the job makes them: state them as they are when the promised power is given.`,
     ...lines(
       hydraulicDisplacement,
       hydraulicPressure,

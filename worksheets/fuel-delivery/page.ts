@@ -76,7 +76,7 @@ export const fuelDeliveryPage: Sheet = {
       injectedVolume,
     ),
     heading("Nozzle and window"),
-    prose`The jets leave at ${jetVelocity} into a cylinder taken at ${cylinderPressure} throughout, a mean between compression and peak. Against the rail's pressure an error of 20 bar in it hardly counts.`,
+    prose`The jets leave at ${jetVelocity} into a cylinder taken at ${cylinderPressure} throughout, a mean between compression and peak. An error of a tenth in that mean hardly counts against the rail's pressure.`,
     ...lines(
       railPressure,
       cylinderPressure,
@@ -112,7 +112,7 @@ export const fuelDeliveryPage: Sheet = {
       fuelPumpWork,
     ),
     heading("Supply"),
-    prose`The lift pump must send ${supplyVolumeFlow}, several times what is burnt, because what passes on carries heat and air away. The high-pressure pump meters at its inlet and starves without ${inletPressureNeeded} there; it gets ${inletPressure}.`,
+    prose`The lift pump must send ${supplyVolumeFlow}, several times what is burnt, because what flows on carries heat and air away. The high-pressure pump meters at its inlet and starves without ${inletPressureNeeded} there; it gets ${inletPressure}.`,
     ...lines(
       coolingFlow,
       supplyMassFlow,

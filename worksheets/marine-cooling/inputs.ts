@@ -204,9 +204,9 @@ export const gearCooler = setting("gearCooler", {
   symbol: "UA_g",
   kind: "thermalConductance",
   unit: "kW/K",
-  value: 0.36,
+  value: 0.33,
   span: [0.02, 10],
-  step: 0.02,
+  step: 0.01,
 });
 
 export const fuelReturnLimit = setting("fuelReturnLimit", {
