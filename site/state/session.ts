@@ -54,7 +54,16 @@ export interface Session {
   separate(key: string): void;
   rejoin(key: string): void;
   show(installation: string): void;
-  open(build: Build, name: string): void;
+  /**
+   * Puts another build on the page.
+   *
+   * @param name of the reference, which is what the build was opened as
+   * @param as what its changes are measured from, with the same installations, and the installation shown; itself and
+   *   the first, if absent
+   */
+  open(build: Build, name: string, as?: { readonly opened: Build; readonly installation: string }): void;
+  /** Gives the build another name. */
+  rename(name: string): void;
   hold(name: string): void;
   choose(units: UnitChoice): void;
   /** @returns the name of what was taken back, if anything was */
@@ -164,11 +173,14 @@ export function createSession({ graph, program, build, name }: { graph: Graph; p
       installationOf(state.build, installation);
       if (installation !== state.installation) move({ installation });
     },
-    open: (opened, heldName) => {
+    open: (next, heldName, { opened, installation } = { opened: next, installation: next.installations[0]!.key }) => {
       end();
-      const installation = opened.installations[0]!.key;
       const held = heldAs(heldName, inputsOf(opened, installation));
-      move({ build: opened, opened, installation, held, done: [], undone: [] });
+      move({ build: next, opened, installation, held, done: [], undone: [] });
+    },
+    rename: (next) => {
+      end();
+      if (next !== state.build.name) change({ ...state.build, name: next }, `Renamed to ${next}`);
     },
     hold: (heldName) => move({ held: heldAs(heldName, inputs) }),
     choose: (units) => move({ units }),

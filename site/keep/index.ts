@@ -1,0 +1,3 @@
+export * from "./bases";
+export * from "./files";
+export * from "./keeping";
