@@ -72,18 +72,13 @@ export function createAutosave({ session, store, writer, now, write, onTaken, on
     return { id, name: build.name, installations, time: now(), writer, named, text: write(build), openedText: write(opened), installation, units };
   };
 
-  const keep = async (): Promise<void> => {
-    // Another may be open before the device has answered.
-    const here = place;
-    if (!here.due) return;
-    here.due = false;
+  const keep = async (here: Place, record: KeptBuild | undefined): Promise<void> => {
     try {
-      if (isAsAtFirst()) {
+      if (!record) {
         if (here.there) await store.remove(here.id);
         here.there = false;
       } else {
-        const record = recordOf(here);
-        if (!(await store.put(record))) {
+        if (!(await store.put({ ...record, id: here.id }))) {
           here.id = newId();
           here.named = false;
           onTaken();
@@ -97,10 +92,13 @@ export function createAutosave({ session, store, writer, now, write, onTaken, on
     }
   };
 
-  /** One writing after the other. */
+  /** What is open is taken down now, as another build may be open before the device has answered. */
   const flush = (): Promise<void> => {
     clearTimeout(timer);
-    working = working.then(keep);
+    if (!place.due) return working;
+    place.due = false;
+    const [here, record] = [place, isAsAtFirst() ? undefined : recordOf(place)];
+    working = working.then(() => keep(here, record));
     return working;
   };
 

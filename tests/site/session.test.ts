@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { beforeEach, expect, test } from "vitest";
 import { compile } from "../../lib/graph";
 import { createSession, type Session, type State } from "../../site/state";
-import { inputsOf } from "../../worksheets/build/build";
+import { inputsOf, withInput } from "../../worksheets/build/build";
 import { build } from "./build";
 import { driven, graph } from "./fixture";
 
@@ -137,4 +137,23 @@ test("subscribe() tells each new state beside the one before", () => {
   expect(told).toHaveLength(1);
   expect(told[0]![0].build.shared.driveRatio).toBe(2);
   expect(told[0]![1].build.shared.driveRatio).toBe(1.92);
+});
+
+test("open() measures changes from another build where it is told one, and shows the installation named", () => {
+  const changed = withInput(build, "cell", "driveRatio", 2.5);
+  session.open(changed, "as opened", { opened: build, installation: "boat" });
+  expect(session.state.installation).toBe("boat");
+  expect(session.state.held.inputs.driveRatio).toBe(1.92);
+  expect(session.inputs.driveRatio).toBe(2.5);
+  session.reset("driveRatio");
+  expect(session.inputs.driveRatio).toBe(1.92);
+});
+
+test("rename() is an entry of its own", () => {
+  session.rename("Second try");
+  session.rename("Second try");
+  expect(session.state.build.name).toBe("Second try");
+  expect(session.undo()).toBe("Renamed to Second try");
+  expect(session.state.build.name).toBe(build.name);
+  expect(session.undo()).toBeUndefined();
 });
