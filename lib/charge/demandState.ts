@@ -1,12 +1,4 @@
-import {
-  chenFlynnCoefficients,
-  exhaustTemperature,
-  frictionMeanEffectivePressure,
-  frictionPower,
-  meanPistonSpeed,
-  peakCylinderPressure,
-  pumpingPower,
-} from "../engine";
+import { exhaustTemperature, pumpingPower } from "../engine";
 import { burntGas, type Gas } from "../fluid";
 import type {
   Fraction,
@@ -20,6 +12,7 @@ import type {
 } from "../quantity/kinds";
 import type { BalancedMarch } from "./balancePath";
 import { blowerShaftPower } from "./blower";
+import { cylinderLoad } from "./cylinderLoad";
 import type { DemandBuild } from "./demandBuild";
 import { pressureAfterTurbine, type TurbineBalance, turbineBalance } from "./turbine";
 
@@ -73,22 +66,11 @@ export function demandState(build: DemandBuild, trial: DemandTrial): DemandState
   const { engineSpeed, fuelFlow, path, charge } = trial;
   const { displacement } = engine;
   const manifoldPressure = path.coolerAfterBlower.pressure;
-  const peakPressure = peakCylinderPressure({
-    manifoldPressure,
-    effectiveCompressionRatio: engine.effectiveCompressionRatio,
-    compressionExponent: engine.compressionExponent,
-    firingRiseRatio: engine.firingRiseRatio,
-  });
-  const friction = frictionMeanEffectivePressure({
-    peakPressure,
-    meanPistonSpeed: meanPistonSpeed(engine.stroke, engineSpeed),
-    coefficients: engine.friction ?? chenFlynnCoefficients,
-  });
-  const lostToFriction = frictionPower({ frictionMeanEffectivePressure: friction, displacement, engineSpeed });
+  const { peakPressure, frictionMeanEffectivePressure, friction } = cylinderLoad(engine, engineSpeed, manifoldPressure);
   const blowerSpeed = (build.blower.driveRatio * engineSpeed) as RotationalSpeed;
   const blower = blowerShaftPower(build.blower, blowerSpeed, path.blowerGasPower);
   const fuelPump = build.fuelPumpWork * fuelFlow;
-  const netGasPower = (trial.brakePower + lostToFriction + build.accessoryPower + blower + fuelPump) as Power;
+  const netGasPower = (trial.brakePower + friction + build.accessoryPower + blower + fuelPump) as Power;
 
   const fuelPower = fuelFlow * fuel.lowerHeatingValue;
   const given = engine.grossIndicatedEfficiency * fuelPower;
@@ -141,8 +123,8 @@ export function demandState(build: DemandBuild, trial: DemandTrial): DemandState
     });
     return {
       peakPressure,
-      frictionMeanEffectivePressure: friction,
-      friction: lostToFriction,
+      frictionMeanEffectivePressure,
+      friction,
       blower,
       fuelPump,
       pumping,

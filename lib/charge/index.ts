@@ -23,5 +23,41 @@ export * from "./demandBuild";
 export * from "./demandHeatBalance";
 export * from "./demandPoint";
 export * from "./inventedBuild";
+export type {
+  CompressorField,
+  CompressorPoint,
+  FieldUncertainty,
+} from "./map/compressorField";
+export { type CompressorMap, compressorMap } from "./map/compressorMap";
+export type { FitError, FitErrors } from "./map/fitErrors";
+export { inventedCompressorPoints } from "./map/inventedCompressorPoints";
+export * from "./map/parseCompressorPoints";
 export * from "./nozzle";
+export * from "./path/elements";
+export * from "./path/ratedCooler";
+export * from "./path/spray";
+export { type AttainablePoint, attainable, type BindingLimit } from "./point/attainable";
+export * from "./point/countingGases";
+export { type GasSource, plainGases } from "./point/gasSource";
+export { inventedOperatingBuild } from "./point/inventedOperatingBuild";
+export type { LimitMargin } from "./point/limits";
+export * from "./point/operatingBuild";
+export { type OperatingQuestion, operatingPoint } from "./point/operatingPoint";
+export * from "./point/operatingResult";
+export { type SweepPoint, sweep } from "./point/sweep";
 export * from "./turbine";
+export {
+  type TurbineDrop,
+  type TurbineField,
+  type TurbineSwallowing,
+  type TurbineWork,
+  turbineExpansionRatio,
+  turbineWork,
+} from "./turbineField";
+export * from "./wastegate";
+export * from "./wheel/inducerChoke";
+export * from "./wheel/slip";
+export * from "./wheel/stageEfficiency";
+export { type CompressorWheel, rememberedWheelShape, tipSpeed, wheelEstimate } from "./wheel/wheelEstimate";
+export type { SlowToFast, WheelShape } from "./wheel/wheelField";
+export * from "./wheel/workCoefficient";

@@ -1,0 +1,84 @@
+import { newtonSystem, type Slopes } from "../../numeric";
+import { type OperatingSetting, type OperatingState, type OperatingTrial, operatingState } from "./operatingState";
+
+/** What closes the equations of a point: a given mixture, fuel or power, or a limit that is just met. */
+export type Closure =
+  | { readonly kind: "excessAir"; readonly excessAirRatio: number }
+  | { readonly kind: "fuelFlow"; readonly fuelFlow: number }
+  | { readonly kind: "brakePower"; readonly brakePower: number }
+  | { readonly kind: "limit"; readonly margin: (state: OperatingState) => number };
+
+/** A closed balance, and what helps to close the next one. */
+export interface Balance {
+  readonly state: OperatingState;
+  readonly residual: number;
+  readonly iterations: number;
+  readonly slopes: Slopes;
+}
+
+/** Largest residual left, relative. */
+const tolerance = 1e-10;
+
+/**
+ * The state at which all balances close, by Newton's method: flow of engine and blowers, power of each shaft, power at
+ * the pistons, and the closure. Unknowns are logarithms of air flow, wheel speeds, blower ratios and fuel flow, and the
+ * share of the brake in the indicated power.
+ *
+ * @throws RangeError if the balance is not found from this start
+ */
+export function balance(setting: OperatingSetting, closure: Closure, start: OperatingTrial, slopes?: Slopes): Balance {
+  const { build, bypassesOpen, stoichiometric } = setting;
+  const banks = start.wheelSpeeds.length;
+  const dryShare = 1 / (1 + build.surroundings.humidityRatio);
+  const fuelIsFree = closure.kind === "brakePower" || closure.kind === "limit";
+  const shareIsFree = closure.kind !== "brakePower";
+  const indicatedPerFuel = build.engine.grossIndicatedEfficiency * build.fuel.lowerHeatingValue;
+
+  const trialAt = (x: readonly number[]): OperatingTrial => {
+    let next = 0;
+    const airFlow = Math.exp(x[next++]!);
+    const wheelSpeeds = new Array<number>(banks);
+    for (let i = 0; i < banks; i++) wheelSpeeds[i] = Math.exp(x[next++]!);
+    const blowerRatios = bypassesOpen.map((open) => (open ? 1 : Math.exp(x[next++]!)));
+    let fuelFlow: number;
+    if (fuelIsFree) fuelFlow = Math.exp(x[next++]!);
+    else if (closure.kind === "fuelFlow") fuelFlow = closure.fuelFlow;
+    else fuelFlow = (airFlow * dryShare) / (stoichiometric * (closure as { excessAirRatio: number }).excessAirRatio);
+    const brakeShare = shareIsFree
+      ? x[next]!
+      : (closure as { brakePower: number }).brakePower / (indicatedPerFuel * fuelFlow);
+    return { airFlow, wheelSpeeds, blowerRatios, fuelFlow, brakeShare };
+  };
+  let latest: { readonly at: readonly number[]; readonly state: OperatingState } | undefined;
+  const equations = (x: readonly number[]): number[] => {
+    const state = operatingState(setting, trialAt(x));
+    latest = { at: x, state };
+    const residuals = mismatches(state);
+    if (closure.kind === "limit") residuals.push(closure.margin(state));
+    return residuals;
+  };
+  const x = [Math.log(start.airFlow)];
+  for (const speed of start.wheelSpeeds) x.push(Math.log(speed));
+  start.blowerRatios.forEach((ratio, i) => {
+    if (!bypassesOpen[i]) x.push(Math.log(ratio));
+  });
+  if (fuelIsFree) x.push(Math.log(start.fuelFlow));
+  if (shareIsFree) x.push(start.brakeShare);
+  const found = newtonSystem(equations, x, { name: "no balance", tolerance, slopes });
+  const state = latest?.at === found.root ? latest.state : operatingState(setting, trialAt(found.root));
+  return { state, residual: found.residual, iterations: found.iterations, slopes: found.slopes };
+}
+
+/** How far each balance of a state is from closed, relative: engine, blowers, shafts, pistons. */
+export function mismatches(state: OperatingState): number[] {
+  const residuals = [state.engineMismatch];
+  for (const { mismatch, bypassOpen } of state.march.blowers) if (!bypassOpen) residuals.push(mismatch);
+  for (const { available, power } of state.turbines) residuals.push(softLogarithm(available / power));
+  residuals.push((state.given - state.needed) / state.given);
+  return residuals;
+}
+
+/** The logarithm, and below a tenth its tangent, so that a turbine that brakes is still a number. */
+function softLogarithm(x: number): number {
+  return x > 0.1 ? Math.log(x) : Math.log(0.1) + (x - 0.1) / 0.1;
+}

@@ -1,0 +1,80 @@
+import { requireNotNegative, requirePositive, requireWithin } from "../../quantity/guard";
+import type { RotationalSpeed } from "../../quantity/kinds";
+import type { Closure } from "./balance";
+import { describePoint } from "./describePoint";
+import type { GasSource } from "./gasSource";
+import type { Load, OperatingBuild } from "./operatingBuild";
+import type { OperatingPoint } from "./operatingResult";
+import { bypassOf, operatingSetting } from "./setting";
+import { type Solved, solved } from "./solved";
+
+/** A speed, and what the engine is asked for there. */
+export interface OperatingQuestion {
+  /** crankshaft speed [rev/s], above 0 */
+  readonly engineSpeed: RotationalSpeed;
+  /** full load by excess air, a power at the flywheel or a fuel flow; full load at the least excess air of the limits if left out */
+  readonly load?: Load;
+}
+
+/**
+ * What chosen parts give at a speed and load [kg/s, Pa, K, W, rev/s]: the loop of air, exhaust, turbines, back pressure,
+ * blower power and fuel, closed. Wheel speeds follow from the balance of each shaft, flows from engine, blowers and
+ * turbines, temperatures from the first law; every limit of the build is held against the point, and none bends it: see
+ * attainable for the most that all limits allow. Steady mean values; pulses and heat soaked through housings are left out.
+ * Of several solutions the one nearest to middling wheel speeds is found.
+ *
+ * @param build everything from the open air to the exhaust pipe, and the limits
+ * @param question engine speed and load [rev/s, –, W or kg/s]
+ * @param gases where the gases come from; lib/fluid if left out
+ * @throws RangeError "operatingPoint: no balance: …" with the cause, or an argument outside its span
+ * @source conservation of mass; first law on every element; N. Watson, M. S. Janota, Turbocharging the Internal Combustion Engine (1982) (balance of the shaft, from memory)
+ * @example operatingPoint(inventedOperatingBuild, { engineSpeed: 50, load: { kind: "excessAir", excessAirRatio: 1.65 } }).brakePower / 1000 // 691.48
+ */
+export function operatingPoint(
+  build: OperatingBuild,
+  { engineSpeed, load = fullLoad(build) }: OperatingQuestion,
+  gases?: GasSource,
+): OperatingPoint {
+  const setting = operatingSetting(build, engineSpeed, gases);
+  return describePoint(solvedOrRefused(() => requireCharging(solved(setting, closureOf(load)))));
+}
+
+function fullLoad({ limits }: OperatingBuild): Load {
+  return { kind: "excessAir", excessAirRatio: limits.leastExcessAirRatio };
+}
+
+function closureOf(load: Load): Closure {
+  switch (load.kind) {
+    case "excessAir":
+      requireWithin("operatingPoint: excessAirRatio", load.excessAirRatio, [1, 50]);
+      return load;
+    case "brakePower":
+      requireNotNegative("operatingPoint: brakePower", load.brakePower, "W");
+      return load;
+    case "fuelFlow":
+      requirePositive("operatingPoint: fuelFlow", load.fuelFlow, "kg/s");
+      return load;
+  }
+}
+
+/** Passes a balance in which no closed blower holds the air back. */
+export function requireCharging(found: Solved): Solved {
+  for (const { element, bypassOpen, pressureRatio } of found.state.march.blowers) {
+    if (bypassOpen || pressureRatio >= 1 - 1e-9 || bypassOf(element) === "automatic") continue;
+    throw new RangeError(
+      `no balance: pressure ratio of ${element.name} is ${pressureRatio.toPrecision(4)}; it would be a restriction: open its bypass, drive it faster or take a larger one`,
+    );
+  }
+  return found;
+}
+
+/** Puts the name of the function before what a solver refused. */
+export function solvedOrRefused<T>(solve: () => T, name = "operatingPoint"): T {
+  try {
+    return solve();
+  } catch (error) {
+    if (!(error instanceof RangeError) || error.message.startsWith(`${name}: `)) throw error;
+    const { message } = error;
+    throw new RangeError(message.startsWith("no balance") ? `${name}: ${message}` : `${name}: no balance: ${message}`);
+  }
+}

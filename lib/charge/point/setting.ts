@@ -1,0 +1,97 @@
+import { stoichiometricAirFuelRatio } from "../../fluid";
+import { requireNotNegative, requirePositive, requireWithin } from "../../quantity/guard";
+import type { RotationalSpeed } from "../../quantity/kinds";
+import type { BlowerElement, ChargeElement, CompressorBankElement } from "../path/elements";
+import { requireTurbine } from "../turbineField";
+import { type GasSource, keptGases, plainGases } from "./gasSource";
+import { limitsOf } from "./limits";
+import type { OperatingBuild } from "./operatingBuild";
+import type { OperatingSetting } from "./operatingState";
+
+export function banksOf(path: readonly ChargeElement[]): readonly CompressorBankElement[] {
+  return path.filter((element) => element.kind === "compressorBank");
+}
+
+export function blowersOf(path: readonly ChargeElement[]): readonly BlowerElement[] {
+  return path.filter((element) => element.kind === "blower");
+}
+
+/** How a blower's bypass stands before anybody has looked at the balance. */
+export function bypassOf({ bypass, blower }: BlowerElement): "closed" | "open" | "automatic" {
+  return bypass ?? (blower.bypassOpen ? "open" : "closed");
+}
+
+/** A build at a speed, ready to be solved, once it is known to make sense. */
+export function operatingSetting(
+  build: OperatingBuild,
+  engineSpeed: RotationalSpeed,
+  source: GasSource = plainGases,
+): OperatingSetting {
+  requireBuild(build, engineSpeed);
+  const gases = keptGases(source, build.fuel);
+  return {
+    build,
+    surroundings: build.surroundings,
+    engineSpeed,
+    gas: gases.charge(build.surroundings.humidityRatio),
+    moistGas: gases.charge,
+    burnt: gases.burnt,
+    stoichiometric: stoichiometricAirFuelRatio(build.fuel),
+    limits: limitsOf(build, engineSpeed),
+    bypassesOpen: blowersOf(build.path).map((element) => bypassOf(element) === "open"),
+  };
+}
+
+/** A setting at another speed, its build known to make sense and its gases made. */
+export function atSpeed(setting: OperatingSetting, engineSpeed: RotationalSpeed): OperatingSetting {
+  requirePositive("operatingPoint: engineSpeed", engineSpeed, "rev/s");
+  const { build, surroundings, gas, moistGas, burnt, stoichiometric, bypassesOpen } = setting;
+  const limits = limitsOf(build, engineSpeed);
+  return { build, surroundings, engineSpeed, gas, moistGas, burnt, stoichiometric, bypassesOpen, limits };
+}
+
+function requireBuild(build: OperatingBuild, engineSpeed: RotationalSpeed): void {
+  const { engine, exhaustPipe, limits } = build;
+  requirePositive("operatingPoint: engineSpeed", engineSpeed, "rev/s");
+  requirePositive("operatingPoint: ambient pressure", build.surroundings.pressure, "Pa");
+  requireNotNegative("operatingPoint: accessoryPower", build.accessoryPower, "W");
+  requireNotNegative("operatingPoint: fuelPumpWork", build.fuelPumpWork, "J/kg");
+  requireWithin("operatingPoint: volumetricEfficiency", engine.volumetricEfficiency, [0.3, 1.3]);
+  requireWithin("operatingPoint: grossIndicatedEfficiency", engine.grossIndicatedEfficiency, [0.05, 0.65]);
+  requireWithin("operatingPoint: heatToWallsShare", engine.heatToWallsShare, [0, 0.6]);
+  requireWithin(
+    "operatingPoint: grossIndicatedEfficiency and heatToWallsShare together",
+    engine.grossIndicatedEfficiency + engine.heatToWallsShare,
+    [0, 1],
+  );
+  requirePositive("operatingPoint: exhaustPipe massFlow", exhaustPipe.massFlow, "kg/s");
+  requirePositive("operatingPoint: exhaustPipe density", exhaustPipe.density, "kg/m³");
+  requireNotNegative("operatingPoint: exhaustPipe pressureLoss", exhaustPipe.pressureLoss, "Pa");
+  requireWithin("operatingPoint: leastExcessAirRatio", limits.leastExcessAirRatio, [1, 5]);
+  for (const bank of banksOf(build.path)) requireBank(bank);
+  for (const blower of blowersOf(build.path)) {
+    requirePositive(`operatingPoint: driveRatio of ${blower.name}`, blower.blower.driveRatio);
+    requireWithin(
+      `operatingPoint: mechanicalEfficiency of ${blower.name}`,
+      blower.blower.mechanicalEfficiency,
+      [0.5, 1],
+    );
+    requireWithin(`operatingPoint: bypassShare of ${blower.name}`, blower.bypassShare ?? 0, [0, 0.9]);
+  }
+}
+
+function requireBank({ name, count, mechanicalEfficiency, turbine, wastegate }: CompressorBankElement): void {
+  requirePositive(`operatingPoint: count of ${name}`, count);
+  requireWithin(`operatingPoint: mechanicalEfficiency of ${name}`, mechanicalEfficiency, [0.5, 1]);
+  requireTurbine(turbine);
+  if (!wastegate) return;
+  const most = wastegate.kind === "fixed" ? wastegate.fraction : wastegate.mostFraction;
+  requireWithin(`operatingPoint: wastegate of ${name}`, most, [0, 0.95]);
+  if (wastegate.kind === "sprung") {
+    requirePositive(
+      `operatingPoint: wastegate of ${name}: fullyOpenAt less opensAt`,
+      wastegate.fullyOpenAt - wastegate.opensAt,
+      "Pa",
+    );
+  }
+}

@@ -1,0 +1,119 @@
+import type { Slopes } from "../../numeric";
+import { requirePositive } from "../../quantity/guard";
+import type { RotationalSpeed } from "../../quantity/kinds";
+import { type AttainablePoint, describeClimb } from "./attainable";
+import { type Climb, climb, lookedBeyond, tried } from "./climb";
+import type { GasSource } from "./gasSource";
+import { marginAt } from "./limits";
+import type { OperatingBuild } from "./operatingBuild";
+import { solvedOrRefused } from "./operatingPoint";
+import type { OperatingSetting, OperatingState, OperatingTrial } from "./operatingState";
+import { atSpeed, operatingSetting } from "./setting";
+
+/** What a speed of a sweep came to: the most the parts give there, or why there is nothing. */
+export type SweepPoint =
+  | ({ readonly ok: true } & AttainablePoint)
+  | { readonly ok: false; readonly engineSpeed: RotationalSpeed; readonly refusal: string };
+
+/** A climb of the speed before, from which the next one begins. */
+interface Before {
+  readonly climb: Climb;
+  /** slopes of the look beyond */
+  readonly beyondSlopes: Slopes | undefined;
+  readonly trialBefore: OperatingTrial | undefined;
+  readonly speedBefore: number | undefined;
+}
+
+/**
+ * The most that chosen parts give at each of several speeds [W, –]: attainable at each, every one begun from the one
+ * before. A speed without a balance says why, and does not stop the others.
+ *
+ * @param build everything from the open air to the exhaust pipe, and the limits
+ * @param speeds crankshaft speeds [rev/s], each above 0; neighbours should lie close
+ * @param gases where the gases come from; lib/fluid if left out
+ * @throws RangeError if a speed is not above zero, or an argument of the build is outside its span
+ * @source conservation of mass; first law on every element
+ * @example sweep(inventedOperatingBuild, [40, 45, 50]).length // 3
+ */
+export function sweep(
+  build: OperatingBuild,
+  speeds: readonly RotationalSpeed[],
+  gases?: GasSource,
+): readonly SweepPoint[] {
+  for (const engineSpeed of speeds) requirePositive("sweep: engineSpeed", engineSpeed, "rev/s");
+  const [first] = speeds;
+  if (first === undefined) return [];
+  const common = operatingSetting(build, first, gases);
+  let before: Before | undefined;
+  return speeds.map((engineSpeed): SweepPoint => {
+    const setting = atSpeed(common, engineSpeed);
+    try {
+      const found: Climb = (before && followed(setting, before)) ?? solvedOrRefused(() => climb(setting), "attainable");
+      before = {
+        climb: found,
+        beyondSlopes: found.beyond?.slopes,
+        trialBefore: before?.climb.found.state.trial,
+        speedBefore: before?.climb.found.setting.engineSpeed,
+      };
+      return { ok: true, ...describeClimb(found) };
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      before = undefined;
+      return { ok: false, engineSpeed, refusal: error.message };
+    }
+  });
+}
+
+/**
+ * The climb of a speed, from that of the speed before: where the same limit binds, or one that is passed there, and it is
+ * met on the way up, the climb itself can be left out.
+ */
+function followed(fresh: OperatingSetting, before: Before): Climb | undefined {
+  const { climb: last } = before;
+  if (last.bindingId === "balance") return undefined;
+  const setting = { ...fresh, bypassesOpen: last.found.setting.bypassesOpen };
+  let trial = carried(before, fresh.engineSpeed);
+  let slopes: Slopes | undefined = last.found.slopes;
+  let binding = setting.limits.find(({ id }) => id === last.bindingId);
+  for (let turns = 0; binding && turns < 3; turns++) {
+    const limit = binding;
+    const margin = (state: OperatingState) => marginAt(limit, state);
+    const found = tried(setting, { kind: "limit", margin }, { trial, slopes });
+    if (!found) return undefined;
+    let worst = -1e-7;
+    binding = undefined;
+    for (const each of setting.limits) {
+      const left = each === limit ? 0 : marginAt(each, found.state);
+      if (left >= worst) continue;
+      worst = left;
+      binding = each;
+    }
+    if (!binding) {
+      const beyond = lookedBeyond(found, before.beyondSlopes);
+      if (!beyond || margin(beyond.state) > 0) return undefined; // it was met on the way down
+      return { found, bindingId: limit.id, beyond };
+    }
+    trial = found.state.trial;
+    slopes = undefined;
+  }
+  return undefined;
+}
+
+/** The trial of the speed before, along the line through the last two speeds. */
+function carried({ climb: { found }, trialBefore, speedBefore }: Before, engineSpeed: number): OperatingTrial {
+  const { trial } = found.state;
+  const last = found.setting.engineSpeed;
+  if (!trialBefore || speedBefore === undefined) {
+    const faster = engineSpeed / last;
+    return { ...trial, airFlow: trial.airFlow * faster, fuelFlow: trial.fuelFlow * faster };
+  }
+  const share = (engineSpeed - last) / (last - speedBefore);
+  const onward = (now: number, earlier: number) => now * (now / earlier) ** share;
+  return {
+    airFlow: onward(trial.airFlow, trialBefore.airFlow),
+    wheelSpeeds: trial.wheelSpeeds.map((speed, i) => onward(speed, trialBefore.wheelSpeeds[i]!)),
+    blowerRatios: trial.blowerRatios.map((ratio, i) => onward(ratio, trialBefore.blowerRatios[i]!)),
+    fuelFlow: onward(trial.fuelFlow, trialBefore.fuelFlow),
+    brakeShare: trial.brakeShare + share * (trial.brakeShare - trialBefore.brakeShare),
+  };
+}
