@@ -42,7 +42,7 @@ export const turbochargerMechanicalEfficiency = setting("turbochargerMechanicalE
 });
 
 export const compressorFlowCapacity = setting("compressorFlowCapacity", {
-  label: "Corrected flow that one compressor passes at this pressure ratio",
+  label: "Corrected flow that one compressor passes",
   symbol: "\\dot m_{c,lim}",
   kind: "massFlow",
   unit: "kg/min",

@@ -35,7 +35,7 @@ import type {
 import { fuelFlow } from "../air-demand/cells";
 import { manifoldPressure } from "../boost/cells";
 import { compressionExponent, effectiveCompressionRatio, firingRise } from "../boost/inputs";
-import { cylinders, ratedSpeed } from "../brief/cells";
+import { ambientPressure, cylinders, ratedSpeed } from "../brief/cells";
 import { fuelPumpDriveRatio } from "../drive-speeds/ratios";
 import {
   coolingFlow,
@@ -64,6 +64,8 @@ import {
   supplyPressure,
 } from "./inputs";
 import { fuelDensityAtPump } from "./pumpWork";
+
+const bars = (pressure: number) => `${(pressure / 1e5).toFixed(1)} bar`;
 
 /** Half of the needle's lost time opens it, half closes it. */
 const half = (time: Time) => (time / 2) as Time;
@@ -375,10 +377,17 @@ export const inletPressure = cell("inletPressure", {
   kind: "gaugePressure",
   hint: "boost",
   symbol: "p_i",
-  from: { supplyPressure, supplyLoss, filterLoss },
-  compute: ({ supplyPressure, supplyLoss, filterLoss }) => (supplyPressure - supplyLoss - filterLoss) as GaugePressure,
+  from: { supplyPressure, supplyLoss, filterLoss, ambientPressure },
+  compute: ({ supplyPressure, supplyLoss, filterLoss, ambientPressure }) => {
+    const left = supplyPressure - supplyLoss - filterLoss;
+    if (left > -ambientPressure) return left as GaugePressure;
+    throw new RangeError(
+      `inletPressure: line and filter would lose ${bars(supplyLoss + filterLoss)} of the ${bars(supplyPressure)} that the lift pump gives, and the fuel would part; take a wider or shorter line`,
+    );
+  },
   formula: "p_i = p_l - \\Delta p_s - \\Delta p_f",
-  source: "sum of losses; lift pump and inlet at one height",
+  source: "sum of losses",
+  assumptions: ["Lift pump and inlet stand at one height.", "Fuel does not bear a pull: short of vacuum it parts."],
   limits: [{ component: "high-pressure pump inlet", side: "least", bound: inletPressureNeeded }],
 });
 

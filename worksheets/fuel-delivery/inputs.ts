@@ -164,7 +164,7 @@ export const pumpMechanicalEfficiency = setting("pumpMechanicalEfficiency", {
 });
 
 export const injectorReturn = setting("injectorReturn", {
-  label: "Injector leakage and control flow, as a share of the fuel burnt",
+  label: "Injector leakage and control flow, over fuel burnt",
   symbol: "\\lambda_i",
   kind: "fraction",
   unit: "%",

@@ -1,0 +1,99 @@
+/** Which way things go when one number of the demo build is moved, and that nothing absurd comes of it anywhere. */
+import { describe, expect, test } from "vitest";
+import { type Cell, type Input, Refusal } from "../../lib/graph";
+import * as air from "../../worksheets/air-demand/cells";
+import * as airIn from "../../worksheets/air-demand/inputs";
+import * as boost from "../../worksheets/boost/cells";
+import * as boostIn from "../../worksheets/boost/inputs";
+import * as brief from "../../worksheets/brief/cells";
+import { inputsOf } from "../../worksheets/build/build";
+import * as drive from "../../worksheets/drive-speeds/cells";
+import * as driveIn from "../../worksheets/drive-speeds/inputs";
+import * as fuel from "../../worksheets/fuel-delivery/cells";
+import * as fuelIn from "../../worksheets/fuel-delivery/inputs";
+import * as marine from "../../worksheets/marine-cooling/cells";
+import * as marineIn from "../../worksheets/marine-cooling/inputs";
+import { graph, program } from "../../worksheets/model";
+import { demo } from "./demo";
+
+type QuantityOf = Extract<Input, { type: "quantity" }>;
+
+const rises = 1;
+const falls = -1;
+
+const trends: readonly (readonly [moved: Input, cell: Cell, way: 1 | -1])[] = [
+  [brief.ratedPower, air.fuelFlow, rises],
+  [brief.ratedPower, boost.turbineInletPressure, rises],
+  [brief.altitude, boost.compressorPressureRatio, rises],
+  [brief.ambientTemperature, boost.compressorOutletTemperature, rises],
+  [brief.bore, brief.meanEffectivePressure, falls],
+  [airIn.excessAirRatio, boost.turbineInletTemperature, falls],
+  [airIn.filterRatedLoss, boost.compressorPressureRatio, rises],
+  [airIn.meterBore, air.meterMach, falls],
+  [boostIn.intercoolerEffectiveness, boost.compressorPressureRatio, falls],
+  [boostIn.aftercoolerEffectiveness, boost.manifoldTemperature, falls],
+  [boostIn.turbineEfficiency, boost.turbineInletPressure, falls],
+  [boostIn.wallHeatShare, boost.turbineInletTemperature, falls],
+  [boostIn.exhaustOutletLoss, air.pumpingPower, rises],
+  [boostIn.blowerClearance, boost.blowerFilling, falls],
+  [driveIn.blowerDrivenTeeth, boost.blowerPressureRatio, falls],
+  [driveIn.blowerBeltWidth, drive.blowerBeltRating, rises],
+  [fuelIn.holeDiameter, fuel.injectionAngle, falls],
+  [fuelIn.railPressure, fuel.injectionAngle, falls],
+  [fuelIn.railPressure, air.fuelPumpPower, rises],
+  [fuelIn.fuelTemperature, fuel.injectedVolume, rises],
+  [marineIn.seaTemperature, marine.rawWaterDischarge, rises],
+  [marineIn.rawWaterDisplacement, marine.wetExhaustTemperature, falls],
+  [marineIn.gearEfficiency, marine.gearHeat, falls],
+  [marineIn.jacketFlow, marine.jacketReaches, falls],
+];
+
+describe.each(["vehicle", "boat"])("the demo build in the installation %s", (installation) => {
+  const inputs = inputsOf(demo, installation);
+  const before = program.run(inputs);
+  const moved = (input: Input, value: unknown) => program.rerun(before, { [input.key]: value }).evaluation;
+
+  test.each(
+    trends.map(
+      ([input, cell, way]) =>
+        [input.label, way === rises ? "raises" : "lowers", cell.label, { input, cell, way }] as const,
+    ),
+  )("more “%s” %s “%s”", (_, __, ___, { input, cell, way }) => {
+    const { span, kind } = input as QuantityOf;
+    const step = kind === "count" ? 1 : 0.02 * (span[1] - span[0]);
+    const after = moved(input, (inputs[input.key] as number) + step);
+    expect(Math.sign((after.require(cell) as number) - (before.require(cell) as number))).toBe(way);
+  });
+
+  test("with any one number at either end of its span refuses in words, or gives numbers that can be", () => {
+    const absurd: string[] = [];
+    for (const input of graph.inputs) {
+      for (const end of endsOf(input)) {
+        const after = moved(input, end);
+        for (const cell of graph.cells) {
+          const value = after.get(cell);
+          if (value instanceof Refusal ? value.fault : !canBe(cell, value)) {
+            absurd.push(`${cell.key} at ${input.key} = ${end}: ${value instanceof Refusal ? value.message : value}`);
+          }
+        }
+      }
+    }
+    expect(absurd).toEqual([]);
+  });
+});
+
+function endsOf(input: Input): readonly unknown[] {
+  if (input.type === "quantity") return input.span;
+  return input.type === "choice" ? Object.keys(input.options) : [];
+}
+
+/** What may fall below zero: gains, a charge warmed by its cooler, and an idler that moves to the left. */
+const signed = ["pumpingPower", "intercoolerHeat", "aftercoolerHeat", "seaHeat", "idlerTravel", "meterHeadroom"];
+
+function canBe({ key, kind }: Cell, value: unknown): boolean {
+  if (kind === undefined) return true;
+  if (typeof value !== "number" || !Number.isFinite(value)) return false;
+  if (kind === "temperature") return value > 200 && value < 2000;
+  if (kind === "gaugePressure") return value > -101325;
+  return value >= 0 || signed.includes(key);
+}
