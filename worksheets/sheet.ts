@@ -1,9 +1,16 @@
 import type { Node, Ref, References, ValuesOf } from "../lib/graph";
 import type { DisplayHint, KindName } from "../lib/quantity";
 
-/** A figure's numbers, for those who read them rather than see them, and for export. */
+/** A column of a figure's numbers: its label, and the unit's symbol where all of them share one. */
+export type FigureColumn = string | readonly [label: string, unit: string];
+
+/**
+ * A figure's numbers, for those who read them rather than see them, and for export. Marks of the drawing that carry a
+ * row's number, from 0, in "data-row" can be pointed at and stepped through; that row is then read out.
+ */
 export interface FigureTable {
-  readonly columns: readonly string[];
+  /** Words at the left of a row name it; a column "Unit" holds the unit of the number before it. */
+  readonly columns: readonly FigureColumn[];
   readonly rows: readonly (readonly (string | number)[])[];
 }
 
@@ -16,8 +23,6 @@ export interface FigureUnits {
   /** Number and unit, for direct labels. */
   readonly text: (kind: KindName, value: number, hint?: DisplayHint) => string;
 }
-
-
 
 export interface FigureFrame {
   /** Width to draw for, in CSS pixels; the height follows from the figure. */

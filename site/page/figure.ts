@@ -1,28 +1,41 @@
 import { isRefusal } from "../../lib/graph";
-import type { Figure } from "../../worksheets/sheet";
+import type { Figure, FigureTable } from "../../worksheets/sheet";
 import { h, s, setAttribute, setText } from "../dom";
+import { createCursor, csvFile, csvOf, numbersTable, raster, saveLine, standalone } from "../figure";
 import { figureUnits } from "../state";
 import { type Desk, nodeOf, type Part } from "./desk";
 import { lineLink } from "./link";
 
 /** Figures start to be drawn this far below the screen. */
 const ahead = "200px 0px";
+/** Width of a drawing in a file, whatever the screen's is, in CSS pixels. */
+const fileWidth = 760;
 
 /**
  * A figure in its place. It is drawn anew in the frame in which one of its values changed, while it is on the screen;
  * off the screen it waits until it comes near.
  */
 export function figurePart(desk: Desk, figure: Figure): Part {
-  const place = h("div", { class: "drawing" });
+  const cursor = createCursor({ key: figure.key, title: figure.title, table: () => table() });
+  const { place } = cursor;
+  const waiting = h("p", { class: "remark", hidden: true });
   const described = h("p", { class: "described" });
   const numbers = h("details", { class: "numbers" }, h("summary", {}, "Numbers"));
   const numbersPlace = h("div", { class: "wide", tabindex: 0, role: "region", "aria-label": `${figure.title}: numbers` });
   numbers.append(numbersPlace);
+  const saves = saveLine(desk.session, figure.title, {
+    SVG: () => new Blob([file()], { type: "image/svg+xml" }),
+    PNG: () => raster(file()),
+    CSV: () => csvFile(csvOf(table())),
+  });
   const element = h(
     "figure",
     { class: "figure", id: `figure-${figure.key}` },
     place,
+    waiting,
+    cursor.line,
     h("figcaption", {}, h("strong", {}, figure.title), described),
+    saves,
     numbers,
   );
   let near = false;
@@ -32,44 +45,40 @@ export function figurePart(desk: Desk, figure: Figure): Part {
   const values = (): Record<string, unknown> =>
     Object.fromEntries(Object.entries(figure.from).map(([name, reference]) => [name, desk.values.get(reference)]));
 
+  const inUnits = () => figureUnits(desk.session.state.units);
+  const table = (): FigureTable => figure.table(values() as never, inUnits());
+  const file = (): string => {
+    const [now, units] = [values() as never, inUnits()];
+    return standalone(figure.draw(now, { width: fileWidth, units }), {
+      title: figure.title,
+      description: figure.describe(now, units),
+    });
+  };
+
   const draw = (): void => {
     stale = false;
     const now = values();
     const refusal = Object.values(now).find(isRefusal);
+    for (const part of [place, cursor.line, saves, numbers]) part.hidden = refusal !== undefined;
+    waiting.hidden = refusal === undefined;
     if (refusal) {
       const root = desk.graph.position.has(refusal.root) ? lineLink(desk, nodeOf(desk.graph, refusal.root)) : "a value";
-      place.replaceChildren(h("p", { class: "remark" }, "Not drawn: waits for ", root, "."));
+      waiting.replaceChildren("Not drawn: waits for ", root, ".");
       setText(described, "");
       return;
     }
-    const units = figureUnits(desk.session.state.units);
+    const units = inUnits();
     const words = figure.describe(now as never, units);
     const picture = figure.draw(now as never, { width, units });
-    setAttribute(picture, "role", "img");
     label(picture, figure, words);
     place.replaceChildren(picture);
     setText(described, words);
+    cursor.drawn();
     if (numbers.open) list();
   };
 
   const list = (): void => {
-    const now = values();
-    numbersPlace.replaceChildren();
-    if (Object.values(now).some(isRefusal)) return;
-    const { columns, rows } = figure.table(now as never, figureUnits(desk.session.state.units));
-    numbersPlace.replaceChildren(
-      h(
-        "table",
-        { class: "figures" },
-        h("caption", { class: "aside" }, `${figure.title}: numbers`),
-        h("thead", {}, h("tr", {}, ...columns.map((column) => h("th", { scope: "col" }, column)))),
-        h(
-          "tbody",
-          {},
-          ...rows.map((row) => h("tr", {}, ...row.map((entry) => h("td", { "data-type": typeof entry }, cellText(entry))))),
-        ),
-      ),
-    );
+    if (!Object.values(values()).some(isRefusal)) numbersPlace.replaceChildren(numbersTable(figure.title, table()));
   };
   numbers.addEventListener("toggle", () => numbers.open && list());
 
@@ -89,7 +98,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     width = next;
     stale = true;
     drawWhenNear();
-  }).observe(place);
+  }).observe(element);
 
   window.addEventListener("beforeprint", () => {
     if (stale && width > 0) draw();
@@ -107,13 +116,9 @@ export function figurePart(desk: Desk, figure: Figure): Part {
 
 /** Title and description within the drawing, for those who come upon it alone. */
 function label(picture: SVGSVGElement, figure: Figure, words: string): void {
-  for (const old of picture.querySelectorAll(":scope > title, :scope > desc")) old.remove();
   const [titleId, wordsId] = [`title-${figure.key}`, `desc-${figure.key}`];
   picture.prepend(s("title", { id: titleId }, figure.title), s("desc", { id: wordsId }, words));
+  setAttribute(picture, "role", "img");
   setAttribute(picture, "aria-labelledby", titleId);
   setAttribute(picture, "aria-describedby", wordsId);
-}
-
-function cellText(entry: string | number): string {
-  return typeof entry === "string" ? entry : String(Number(entry.toPrecision(6))).replace("-", "−");
 }

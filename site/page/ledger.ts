@@ -1,7 +1,8 @@
 import type { Check } from "../../lib/graph";
 import { h, setAttribute, setChildren, setText } from "../dom";
+import { csvFile, csvOf, ledgerTable, saveLine } from "../figure";
 import { limitRule, marginWords, standingMark } from "../mark";
-import { written } from "../state";
+import { figureUnits, written } from "../state";
 import type { Desk } from "./desk";
 import { lineLink } from "./link";
 import { refusingRoots } from "./refused";
@@ -51,6 +52,9 @@ export function ledger(desk: Desk, standings: Standings): { readonly element: HT
       ),
       body,
     ),
+    saveLine(desk.session, "Ledger", {
+      CSV: () => csvFile(csvOf(ledgerTable(standings.all(), figureUnits(desk.session.state.units)))),
+    }),
   );
   const rows = new Map<string, Row>();
   let order: readonly string[] = [];

@@ -1,8 +1,9 @@
 import { isRefusal, type Refusal } from "../../lib/graph";
 import { unitNamed } from "../../lib/quantity";
-import type { Tabulation, TabulationColumn } from "../../worksheets/sheet";
+import type { FigureTable, FigureUnits, Tabulation, TabulationColumn } from "../../worksheets/sheet";
 import { h, setText } from "../dom";
-import { type UnitChoice, unitSymbol, written } from "../state";
+import { csvFile, csvOf, saveLine } from "../figure";
+import { figureUnits, type UnitChoice, unitSymbol, written } from "../state";
 import { type Desk, nodeOf, type Part } from "./desk";
 import { lineLink } from "./link";
 
@@ -22,7 +23,9 @@ export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Ta
     ),
     body,
   );
-  const element = h("div", { class: "wide tabulated", id: `table-${key}`, "data-key": of.key, role: "region", tabindex: 0, "aria-label": title }, table, remark);
+  const numbers = (): FigureTable => tableIn(figureUnits(desk.session.state.units), columns, rows(desk.values.get(of) as never));
+  const saves = saveLine(desk.session, title, { CSV: () => csvFile(csvOf(numbers())) });
+  const element = h("div", { class: "wide tabulated", id: `table-${key}`, "data-key": of.key, role: "region", tabindex: 0, "aria-label": title }, table, remark, saves);
   const places: HTMLTableCellElement[][] = [];
 
   const row = (): HTMLTableCellElement[] =>
@@ -45,7 +48,7 @@ export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Ta
     }
   };
   const refuse = (refusal: Refusal | undefined): void => {
-    table.hidden = refusal !== undefined;
+    for (const part of [table, saves]) part.hidden = refusal !== undefined;
     remark.hidden = refusal === undefined;
     if (refusal) remark.replaceChildren(`${title}: waits for `, lineLink(desk, nodeOf(desk.graph, refusal.root)), ".");
   };
@@ -58,6 +61,19 @@ export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Ta
       refuse(undefined);
       show(rows(value as never));
     },
+  };
+}
+
+/** A structured value's numbers in the units shown, as they are saved. */
+export function tableIn(units: FigureUnits, columns: readonly TabulationColumn[], rows: FigureTable["rows"]): FigureTable {
+  return {
+    columns: columns.map(({ label, kind, hint }) => (kind === undefined ? label : [label, units.unit(kind, hint)])),
+    rows: rows.map((row) =>
+      row.map((entry, i) => {
+        const { kind, hint } = columns[i]!;
+        return typeof entry === "string" || kind === undefined ? entry : units.number(kind, entry, hint);
+      }),
+    ),
   };
 }
 

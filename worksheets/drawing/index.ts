@@ -6,5 +6,6 @@ export * from "./hatching";
 export * from "./label";
 export * from "./plate";
 export * from "./reading";
+export * from "./spot";
 export * from "./spread";
 export * from "./textWidth";

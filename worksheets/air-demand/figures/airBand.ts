@@ -8,6 +8,7 @@ import {
   px,
   rowsFor,
   share,
+  spot,
   textWidth,
   write,
 } from "../../drawing";
@@ -20,6 +21,8 @@ interface Air {
   /** Highest flow of one meter. */
   readonly capacity: number;
   readonly marks: readonly { readonly name: string; readonly flow: number }[];
+  /** Row of the air needed in the figure's numbers; meters, one meter and the marks follow it. */
+  readonly row: number;
 }
 
 /** Rows for the marks' labels, at most. */
@@ -31,7 +34,7 @@ export function airBandHeight({ pitch }: Pick<Columns, "pitch">): number {
 }
 
 /** Air that is needed against what the meters hold, meter by meter, with other flows marked on the same scale. */
-export function airBand(group: Group, { needed, perMeter, meters, capacity, marks }: Air, frame: Columns): void {
+export function airBand(group: Group, { needed, perMeter, meters, capacity, marks, row }: Air, frame: Columns): void {
   const { units, left, right, top, pitch, stacked } = frame;
   const shown = (flow: number) => units.number("massFlow", flow);
   const holds = meters * capacity;
@@ -51,9 +54,11 @@ export function airBand(group: Group, { needed, perMeter, meters, capacity, mark
     title: `Air flow, ${units.unit("massFlow")}`,
   });
 
+  for (const i of [0, 1]) spot(group, row + i, { x: 0, y: top + i * pitch, width: frame.width, height: pitch });
   group
     .append("rect")
     .attr("class", "solid")
+    .attr("data-row", row)
     .attr("x", px(left))
     .attr("y", rows[0])
     .attr("width", px(at(needed) - left))
@@ -81,10 +86,12 @@ export function airBand(group: Group, { needed, perMeter, meters, capacity, mark
   group
     .append("path")
     .attr("class", "wash-1")
+    .attr("data-row", row + 2)
     .attr("d", cells.map((from) => block(from, from + filled)).join(""));
   group
     .append("path")
     .attr("class", "outline")
+    .attr("data-row", row + 1)
     .attr("d", cells.map((from) => block(from, from + capacity)).join(""));
 
   const labels = marks.map(({ name, flow }) => {
@@ -110,7 +117,8 @@ export function airBand(group: Group, { needed, perMeter, meters, capacity, mark
     return `M${px(x)},${px(rows[0] - (stacked ? 2 : 5))}V${px(base[i]! - (across ? 14 : 0))}`;
   });
   group.append("path").attr("class", "outline").attr("d", lines.join(""));
-  labels.forEach(({ text, start }, i) => {
+  labels.forEach(({ text, start, size }, i) => {
+    spot(group, row + 3 + i, { x: start - 2, y: base[i]! - 13, width: size + 4, height: leading });
     write(group, text, { x: start, y: base[i]! });
   });
   rowWords(group, frame, 0, ["Air needed", units.text("massFlow", needed), share(units, needed / holds)], true);

@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3";
 import type { Power } from "../../../lib/quantity";
-import { arrowHead, axisBelow, type Group, hatching, px, share, write } from "../../drawing";
+import { arrowHead, axisBelow, type Group, hatching, px, share, spot, write } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
 
 /** One step of the way from one power to another. */
@@ -70,6 +70,7 @@ export function powerBand(group: Group, steps: readonly PowerStep[], frame: Colu
   });
   steps.forEach(({ name, power, begin, end, type }, row) => {
     const y = top + row * pitch + rowPlaces(frame).bar;
+    spot(group, row, { x: 0, y: top + row * pitch, width: frame.width, height: pitch });
     const box = { x: Math.min(at(begin), at(end)), y, width: Math.abs(at(end) - at(begin)), height: barHeight };
     if (row + 1 < steps.length) {
       group
@@ -82,6 +83,7 @@ export function powerBand(group: Group, steps: readonly PowerStep[], frame: Colu
       group
         .append("path")
         .attr("class", "outline")
+        .attr("data-row", row)
         .attr("d", `M${px(box.x)},${y}h${px(box.width)}v${barHeight}h${px(-box.width)}z`);
       group
         .append("path")
@@ -91,6 +93,7 @@ export function powerBand(group: Group, steps: readonly PowerStep[], frame: Colu
       group
         .append("rect")
         .attr("class", type === "sum" ? (row === 0 ? "solid" : "dark") : "middle")
+        .attr("data-row", row)
         .attr("x", px(box.x))
         .attr("y", y)
         .attr("width", px(Math.max(box.width, power > 0 ? 1 : 0)))

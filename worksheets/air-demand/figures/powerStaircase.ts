@@ -101,6 +101,7 @@ export const powerStaircase = figure({
         { name: "rule of thumb", flow: at.thumbAirFlow },
         { name: "least read well", flow: at.meterCount * at.meterLeast },
       ],
+      row: steps.length,
     };
     const { svg, ground } = plate(width, airTop + airBandHeight(frame));
     powerBand(ground, steps, { ...frame, top: powerTop });
@@ -108,13 +109,13 @@ export const powerStaircase = figure({
     return svg;
   },
   table: (at, units) => ({
-    columns: ["What", "Value", "Unit", "Share"],
+    columns: ["What", "Value", "Unit", ["Share", units.unit("fraction")]],
     rows: [
       ...powerSteps(at).map(({ name, power }) => [
         name,
         units.number("power", power),
         units.unit("power"),
-        share(units, power / at.indicatedPower),
+        units.number("fraction", power / at.indicatedPower),
       ]),
       ...(
         [
@@ -129,7 +130,7 @@ export const powerStaircase = figure({
         name,
         units.number("massFlow", flow),
         units.unit("massFlow"),
-        share(units, flow / (at.meterCount * at.meterCapacity)),
+        units.number("fraction", flow / (at.meterCount * at.meterCapacity)),
       ]),
     ],
   }),

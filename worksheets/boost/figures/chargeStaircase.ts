@@ -1,5 +1,5 @@
 import type { ChargePath } from "../../../lib/charge";
-import { plate, share } from "../../drawing";
+import { plate, share, spot } from "../../drawing";
 import { figure } from "../../sheet";
 import { chargePath } from "../cells";
 import { elementMarks, stationNames } from "./chargeElements";
@@ -44,6 +44,9 @@ export const chargeStaircase = figure({
     const namesTop = temperatureTop + temperatureHeight + 26;
 
     const { svg, ground } = plate(width, namesTop + stationNames.height(chargePath, frame));
+    chargePath.stations.forEach((_, i) => {
+      spot(ground, i, { x: edge(i), y: pressureTop + 8, width: column, height: namesTop - pressureTop - 16 });
+    });
     const threads = ground.append("path").attr("class", "grid");
     shareBar(ground, chargePath, { left, right, top: 24, units });
     const hairlines = elementMarks(ground, chargePath, { ...frame, top: elementsTop, bottom: namesTop - 8 });
@@ -74,12 +77,12 @@ export const chargeStaircase = figure({
   table: ({ chargePath }, units) => ({
     columns: [
       "Station",
-      `Pressure, ${units.unit("pressure", "boost")}`,
-      `Temperature, ${units.unit("temperature")}`,
-      `Density, ${units.unit("density")}`,
+      ["Pressure", units.unit("pressure", "boost")],
+      ["Temperature", units.unit("temperature")],
+      ["Density", units.unit("density")],
       "Element before it",
       "Pressure ratio",
-      "Share of the rise",
+      ["Share of the rise", units.unit("fraction")],
     ],
     rows: chargePath.stations.map(({ name, pressure, temperature, density }, i) => {
       const element = i === 0 ? undefined : chargePath.pressureShares[i - 1];
@@ -90,7 +93,7 @@ export const chargeStaircase = figure({
         units.number("density", density),
         element?.name ?? "–",
         element?.pressureRatio ?? "–",
-        element?.share === undefined ? "–" : share(units, element.share),
+        element?.share === undefined ? "–" : units.number("fraction", element.share),
       ];
     }),
   }),

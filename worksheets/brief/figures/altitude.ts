@@ -1,7 +1,7 @@
 import { line, range, scaleLinear } from "d3";
 import { standardAtmosphere } from "../../../lib/fluid";
 import type { Length } from "../../../lib/quantity";
-import { axisBelow, axisLeft, axisRoom, figures, plate, px, share, textWidth, widest, write } from "../../drawing";
+import { axisBelow, axisLeft, axisRoom, figures, plate, px, share, spotAt, textWidth, widest, write } from "../../drawing";
 import { figure } from "../../sheet";
 import { altitude as ownAltitude, ambientDensity } from "../cells";
 
@@ -9,6 +9,9 @@ const standard = (metres: number): number => standardAtmosphere(metres as Length
 
 /** Altitudes of the curve [m]: those that the input allows, a little wider. */
 const curve = range(-200, 4601, 100);
+
+/** Altitudes that the numbers list [m]. */
+const listed = range(0, 4501, 500);
 
 export const altitude = figure({
   key: "altitude",
@@ -44,13 +47,22 @@ export const altitude = figure({
       (metres) => px(y(dense(standard(metres)))),
     );
     ground.append("path").attr("class", "line-1").attr("d", path(curve));
+    listed.forEach((metres, i) => {
+      spotAt(ground, i + 1, x(up(metres)), y(dense(standard(metres))));
+    });
 
     const own = { x: x(up(altitude)), y: y(dense(ambientDensity)) };
     ground
       .append("path")
       .attr("class", "dotted")
       .attr("d", `M${px(own.x)},${bottom}V${px(own.y)}H${left}`);
-    ground.append("circle").attr("class", "dark").attr("cx", px(own.x)).attr("cy", px(own.y)).attr("r", 5);
+    ground
+      .append("circle")
+      .attr("class", "dark")
+      .attr("data-row", 0)
+      .attr("cx", px(own.x))
+      .attr("cy", px(own.y))
+      .attr("r", 5);
     // Each label keeps to its own side of the curve, which falls to the right: the air's below if it is the denser.
     const below = ambientDensity <= standard(altitude);
     const words = `here ${units.text("density", ambientDensity)}`;
@@ -71,10 +83,10 @@ export const altitude = figure({
     return svg;
   },
   table: ({ altitude, ambientDensity }, units) => ({
-    columns: ["Altitude", `Altitude, ${units.unit("length", "altitude")}`, `Density, ${units.unit("density")}`],
+    columns: ["Air", ["Altitude", units.unit("length", "altitude")], ["Density", units.unit("density")]],
     rows: [
       ["this build", units.number("length", altitude, "altitude"), units.number("density", ambientDensity)],
-      ...range(0, 4501, 500).map((metres) => [
+      ...listed.map((metres) => [
         "standard atmosphere",
         units.number("length", metres, "altitude"),
         units.number("density", standard(metres)),

@@ -34,6 +34,8 @@ export interface Panel {
   readonly scale: number;
   readonly units: FigureUnits;
   readonly box: Box;
+  /** Row of the first pulley in the figure's numbers. */
+  readonly row: number;
 }
 
 export function extentOf({ pulleys }: BeltRun): Extent {
@@ -45,7 +47,7 @@ export function extentOf({ pulleys }: BeltRun): Extent {
 }
 
 /** One belt over its pulleys, to scale; gives back how far down it reached. */
-export function drawPanel(group: Group, { title, drive, profile, extent, crank, scale, units, box }: Panel): number {
+export function drawPanel(group: Group, { title, drive, profile, extent, crank, scale, units, box, row }: Panel): number {
   const { run, members } = drive;
   const x0 = box.x + (box.width - extent.width * scale) / 2;
   const y0 = box.y + (box.height - extent.height * scale) / 2;
@@ -59,7 +61,7 @@ export function drawPanel(group: Group, { title, drive, profile, extent, crank, 
 
   write(group, title, { x: box.x + 2, y: box.y - 14, look: "band" });
   run.pulleys.forEach((pulley, i) => {
-    drawPulley(group, pulley, members[i]!, { profile, view, crank });
+    drawPulley(group, pulley, members[i]!, { profile, view, crank, row: row + i });
   });
   group
     .append("path")
@@ -142,7 +144,7 @@ function drawPulley(
   group: Group,
   pulley: RunPulley,
   member: DrivenMember,
-  { profile, view, crank }: { profile: ToothProfile; view: View; crank: Rotation },
+  { profile, view, crank, row }: { profile: ToothProfile; view: View; crank: Rotation; row: number },
 ): void {
   const { x, y, pitchRadius, teeth } = pulley;
   const [cx, cy, radius] = [view.x(x), view.y(y), pitchRadius * view.scale];
@@ -152,7 +154,13 @@ function drawPulley(
         ? profile.thickness - profile.toothHeight - profile.pitchLineDistance
         : profile.toothHeight + profile.pitchLineDistance;
     const inner = Math.max(2, radius - face * view.scale);
-    group.append("circle").attr("class", "pulley smooth").attr("cx", px(cx)).attr("cy", px(cy)).attr("r", px(inner));
+    group
+      .append("circle")
+      .attr("class", "pulley smooth")
+      .attr("data-row", row)
+      .attr("cx", px(cx))
+      .attr("cy", px(cy))
+      .attr("r", px(inner));
     group
       .append("circle")
       .attr("class", "pulley smooth")
@@ -163,6 +171,7 @@ function drawPulley(
     group
       .append("path")
       .attr("class", "pulley")
+      .attr("data-row", row)
       .attr("d", toothedOutline(pulley, profile, view));
   }
   const cross = Math.min(radius + 5, radius * 1.25);

@@ -52,6 +52,7 @@ export const frontDrives = figure({
 
     const { svg, ground } = plate(width, 1);
     let foot = 0;
+    let row = 0;
     both.forEach(({ title, drive, profile, extent }, i) => {
       const box = {
         x: abreast && i === 1 ? widths[0]! : 0,
@@ -61,8 +62,9 @@ export const frontDrives = figure({
       };
       foot = Math.max(
         foot,
-        drawPanel(ground, { title, drive, profile, extent, crank: at.crankRotation, scale, units, box }),
+        drawPanel(ground, { title, drive, profile, extent, crank: at.crankRotation, scale, units, box, row }),
       );
+      row += drive.members.length;
     });
     scaleBar(ground, { x: 2, y: foot + 14, scale, units });
     write(ground, `crank turns ${at.crankRotation}`, { x: width - 2, y: foot + 18.5, anchor: "end", look: "mute" });
@@ -73,13 +75,13 @@ export const frontDrives = figure({
       "Belt",
       "Pulley",
       "Teeth",
-      `Speed, ${units.unit("rotationalSpeed")}`,
-      `Wrap, ${units.unit("angle")}`,
+      ["Speed", units.unit("rotationalSpeed")],
+      ["Wrap", units.unit("angle")],
       "Teeth in mesh",
       "Turns, on its shaft end",
       "As it must",
-      `To the right, ${units.unit("length")}`,
-      `Above, ${units.unit("length")}`,
+      ["To the right", units.unit("length")],
+      ["Above", units.unit("length")],
     ],
     rows: drives(at).flatMap(({ title, drive }) =>
       drive.members.map((member, i) => row(title, member, drive.run.pulleys[i]!, units)),

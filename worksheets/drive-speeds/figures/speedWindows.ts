@@ -81,7 +81,7 @@ export const speedWindows = figure({
     columns: [
       "Unit",
       ...["Lowest allowed", "At idle", "Promised", "Highest", "Highest allowed"].map(
-        (name) => `${name}, ${units.unit("rotationalSpeed")}`,
+        (name) => [name, units.unit("rotationalSpeed")] as const,
       ),
       "Inside",
     ],

@@ -1,6 +1,6 @@
 import { scaleLog } from "d3";
 import type { DriveSpeeds } from "../../../lib/drive";
-import { axisBelow, axisRoom, figures, narrow, plate, px, spread, textWidth, widest, write } from "../../drawing";
+import { axisBelow, axisRoom, figures, narrow, plate, px, spot, spread, textWidth, widest, write } from "../../drawing";
 import type { FigureFrame } from "../../sheet";
 
 /** A driven unit: the speeds that it allows, and those that it runs at. */
@@ -58,9 +58,11 @@ export function drawWindows(all: readonly UnitSpeeds[], { width, units }: Figure
   all.forEach((each, i) => {
     const y = top + i * pitch + head;
     const [low, high] = [each.lowest > 0 ? at(each.lowest) : left, at(each.highest)];
+    spot(ground, i, { x: 0, y: top + i * pitch, width, height: pitch });
     ground
       .append("rect")
       .attr("class", "wash-1")
+      .attr("data-row", i)
       .attr("x", px(low))
       .attr("y", y + row.band)
       .attr("width", px(Math.max(0, high - low)))

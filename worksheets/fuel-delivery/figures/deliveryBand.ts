@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3";
-import { axisBelow, axisRoom, type Group, hatching, px, share, widest, write } from "../../drawing";
+import { axisBelow, axisRoom, type Group, hatching, px, share, spot, widest, write } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
 
 interface DeliveryBand {
@@ -11,6 +11,8 @@ interface DeliveryBand {
   /** Names and values above the bars. */
   readonly stacked: boolean;
   readonly pitch: number;
+  /** Row of the demand in the figure's numbers; the capacity follows it. */
+  readonly row: number;
 }
 
 const thickness = 14;
@@ -18,7 +20,7 @@ const thickness = 14;
 /** What the pump can deliver and what the rail asks for, to one scale; the difference is hatched. */
 export function deliveryBand(
   group: Group,
-  { demand, capacity, units, width, top, stacked, pitch }: DeliveryBand,
+  { demand, capacity, units, width, top, stacked, pitch, row: firstRow }: DeliveryBand,
 ): void {
   const rows = [
     { name: "The rail asks for", flow: demand, look: "solid" },
@@ -51,9 +53,11 @@ export function deliveryBand(
   rows.forEach(({ name, flow, look }, row) => {
     const y = top + row * pitch + (stacked ? 22 : (pitch - thickness) / 2);
     const words = top + row * pitch + (stacked ? 15 : pitch / 2 + 4.5);
+    spot(group, firstRow + row, { x: 0, y: top + row * pitch, width, height: pitch });
     group
       .append("rect")
       .attr("class", look)
+      .attr("data-row", firstRow + row)
       .attr("x", px(left))
       .attr("y", y)
       .attr("width", px(at(flow) - left))

@@ -57,6 +57,7 @@ export const injection = figure({
       top: deliveryTop,
       stacked,
       pitch: barPitch,
+      row: 7,
     });
     return svg;
   },

@@ -6,6 +6,8 @@ import {
   figures,
   type Group,
   px,
+  spot,
+  spotAt,
   textWidth,
   widest,
   write,
@@ -44,6 +46,7 @@ export function rateBand(group: Group, band: RateBand): void {
   group
     .append("rect")
     .attr("class", "wash")
+    .attr("data-row", corners.length + 2)
     .attr("x", px(at(0)))
     .attr("y", top)
     .attr("width", px(at(window) - at(0)))
@@ -59,8 +62,11 @@ export function rateBand(group: Group, band: RateBand): void {
   const outline = corners
     .map((corner, i) => `${i === 0 ? "M" : "L"}${px(at(corner.angle))},${px(y(rate(corner.rate)))}`)
     .join("");
-  group.append("path").attr("class", "wash-1").attr("d", `${outline}Z`);
+  group.append("path").attr("class", "wash-1").attr("data-row", corners.length).attr("d", `${outline}Z`);
   group.append("path").attr("class", "line-1").attr("d", outline);
+  corners.forEach((corner, row) => {
+    spotAt(group, row, at(corner.angle), y(rate(corner.rate)));
+  });
   const end = at(window);
   group
     .append("path")
@@ -75,6 +81,7 @@ export function rateBand(group: Group, band: RateBand): void {
   const x1 = fits ? middle : at(angle) + half + 10;
   writeLines(group, lines, { x: x1, y: foot, anchor: "middle", look: ["one plain", "mute plain"] });
   const level = y(rate(corners[1]!.rate)) - 14;
+  spot(group, corners.length + 1, { x: at(0), y: level - 20, width: at(angle) - at(0), height: 26 });
   dimension(group, at(0), at(angle), level);
   write(group, degrees(units, angle), { x: middle, y: level - 6, anchor: "middle", look: "strong plain" });
 

@@ -1,4 +1,4 @@
-import { type Group, leading, plate, px, share, textWidth, widest, write } from "../../drawing";
+import { type Group, leading, plate, px, share, spot, textWidth, widest, write } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
 import type { Flow } from "./flows";
 
@@ -52,13 +52,16 @@ export function drawFlows({ flows, shaft, fuel, sea, units, width }: FlowPlate):
 
   let left = stream; // right edge of what is still in the stream
   let seaLeft = seaRight; // left edge of what has been gathered
-  for (const { name, power, goal, upper, thick } of rows) {
+  spot(ground, 0, { x: 0, y: 2, width: stream + 4, height: top + 4 });
+  rows.forEach(({ name, power, goal, upper, thick }, i) => {
     const end = goal === "sea" ? seaLeft : width - 2;
     const look = goal === "sea" ? "flow-sea" : "flow";
     const hair = thick < 2 ? " hair" : "";
+    spot(ground, i + 1, { x: words, y: upper - line - 3, width: stacked ? names : values + shareRoom - words, height: line });
     ground
       .append("path")
       .attr("class", look + hair)
+      .attr("data-row", i + 1)
       .attr("d", branch({ left: left - thick, right: left, upper, thick, end, goal, foot }));
     left -= thick;
     if (goal === "sea") seaLeft -= thick;
@@ -69,11 +72,12 @@ export function drawFlows({ flows, shaft, fuel, sea, units, width }: FlowPlate):
     write(ground, value, stacked ? { x: words, y, look: "strong" } : { x: values, y, anchor: "end", look: "strong" });
     if (stacked) write(ground, part, { x: words + textWidth(value, { bold: true }) + 10, y, look: "mute" });
     else write(ground, part, { x: values + shareRoom, y, anchor: "end", look: "mute" });
-  }
+  });
   const shaftWidth = wide(shaft);
   ground
     .append("path")
     .attr("class", "flow-work")
+    .attr("data-row", rows.length + 1)
     .attr(
       "d",
       `M2,${top}H${px(2 + shaftWidth)}V${px(foot)}l${px(-shaftWidth / 2)},${point}l${px(-shaftWidth / 2)},${-point}Z`,
@@ -82,6 +86,7 @@ export function drawFlows({ flows, shaft, fuel, sea, units, width }: FlowPlate):
   ground
     .append("path")
     .attr("class", "flow-sea")
+    .attr("data-row", rows.length + 2)
     .attr("d", `M${px(seaLeft)},${px(foot)}H${px(seaRight)}L${px(tip)},${px(foot + point)}Z`);
   write(ground, "Fuel", { x: 2, y: 16, look: "band" });
   write(ground, units.text("power", fuel, "heat"), { x: 2, y: 16 + leading + 3, look: "strong" });

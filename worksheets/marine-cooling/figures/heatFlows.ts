@@ -28,11 +28,11 @@ export const heatFlows = figure({
     const row = (name: string, power: number, goal: string) => [
       name,
       units.number("power", power, "heat"),
-      share(units, power / fuel),
+      units.number("fraction", power / fuel),
       goal,
     ];
     return {
-      columns: ["Part", `Power, ${units.unit("power", "heat")}`, "Share of the fuel", "Goes to"],
+      columns: ["Part", ["Power", units.unit("power", "heat")], ["Share of the fuel", units.unit("fraction")], "Goes to"],
       rows: [
         row("Fuel", fuel, "–"),
         ...split.flows.map(({ name, power, goal }) => row(name, power, goal === "sea" ? "sea water" : "elsewhere")),

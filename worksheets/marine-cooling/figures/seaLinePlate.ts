@@ -9,6 +9,8 @@ import {
   plate,
   px,
   reading,
+  spot,
+  spotAt,
   textWidth,
   widest,
   write,
@@ -133,10 +135,12 @@ export function drawSeaLine({
         .attr("class", "limit")
         .attr("d", `M${px(at(limit))},${y0 - 2}V${y1 + 6}`);
     }
+    spot(ground, i, { x: 0, y: y0 - head - 10, width, height: head + passage + 18 });
     const [hx0, hx1] = [at(hotOutlet), at(hotInlet)];
     ground
       .append("path")
       .attr("class", "line-2")
+      .attr("data-row", i)
       .attr("d", `M${px(hx1)},${y1}L${px(hx0)},${y0}`);
     ground
       .append("path")
@@ -155,6 +159,9 @@ export function drawSeaLine({
     .attr("class", "limit")
     .attr("d", `M${px(at(exhaust.limit))},${last - 6}V${last + passage + 8}`);
   ground.append("path").attr("class", "line-1").attr("d", sea);
+  const after = exchangers.length;
+  spotAt(ground, after, at(discharge), rowTop(after - 1) + passage + between / 2);
+  spotAt(ground, after + 1, at(exhaust.mixed), last + passage);
 
   exchangers.forEach(({ seaOutlet }, i) => {
     const past = i === exchangers.length - 1 && discharge > dischargeLimit;
@@ -180,6 +187,7 @@ export function drawSeaLine({
   ground
     .append("circle")
     .attr("class", "ring")
+    .attr("data-row", after + 2)
     .attr("cx", px(at(exhaust.saturated)))
     .attr("cy", last + passage)
     .attr("r", 4);

@@ -74,9 +74,9 @@ export const seaWaterLine = figure({
       columns: [
         "Where",
         ...["Sea water in", "Sea water out", "Hot side in", "Hot side out", "Limit"].map(
-          (name) => `${name}, ${units.unit("temperature")}`,
+          (name) => [name, units.unit("temperature")] as const,
         ),
-        `Closest, ${units.unit("temperatureDifference")}`,
+        ["Closest", units.unit("temperatureDifference")],
       ],
       rows: [
         ...at.marineCircuit.stations.map(({ name, seaInlet, seaOutlet, hotInlet, hotOutlet, pinch }) => {
