@@ -1,0 +1,5 @@
+export * from "./formula";
+export * from "./substituted";
+export * from "./texText";
+export * from "./values";
+export * from "./trail";
