@@ -1,17 +1,20 @@
 import { h, setAttribute, setChildren, setText } from "../dom";
+import { offlineWord } from "../offline";
 import type { Desk } from "./desk";
-import { type BuildFiles, fileActions } from "./files";
 import type { Notice } from "./notice";
 import { radioGroup } from "./radio-group";
 import { holdNow, redoOnce, undoOnce } from "./actions";
 
-/** The head of the page: build, installation, reference, units, files, and the way back. */
-export function header(desk: Desk, files: BuildFiles, notice: Notice): { readonly element: HTMLElement; refresh(): void } {
+/**
+ * The head of the page: build, installation, reference, units, and the way back.
+ *
+ * @param deeds buttons of what else can be done with the build
+ */
+export function header(desk: Desk, deeds: readonly HTMLElement[], notice: Notice): { readonly element: HTMLElement; refresh(): void } {
   const { session } = desk;
   const name = h("h1", { class: "build-name" });
   const installation = h("div", { class: "installations" });
   const heldName = h("span", { class: "held-name" });
-  const actions = fileActions(desk, files, notice);
   const undo = button("Undo", () => undoOnce(desk, notice));
   const redo = button("Redo", () => redoOnce(desk, notice));
   const units = radioGroup({
@@ -23,11 +26,11 @@ export function header(desk: Desk, files: BuildFiles, notice: Notice): { readonl
   const element = h(
     "header",
     { class: "page-head" },
-    h("div", { class: "head-build" }, h("p", { class: "product" }, "airledger", notice.status), name),
+    h("div", { class: "head-build" }, h("p", { class: "product" }, "airledger", offlineWord(), notice.status), name),
     installation,
     h("div", { class: "head-held" }, h("span", { class: "ring", "aria-hidden": "true" }), heldName, button("Hold now", () => holdNow(desk))),
     units.element,
-    h("div", { class: "head-actions" }, undo, redo, button("Open", actions.open), button("Save", actions.save), actions.chooser),
+    h("div", { class: "head-actions" }, undo, redo, ...deeds),
   );
 
   let shownFor: string | undefined;

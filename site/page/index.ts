@@ -1,2 +1,1 @@
-export * from "./files";
 export * from "./page";

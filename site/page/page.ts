@@ -2,12 +2,12 @@ import { type Graph, type Program, sameValue } from "../../lib/graph";
 import { type Build, inputsOf } from "../../worksheets/build/build";
 import type { Sheet } from "../../worksheets/sheet";
 import { h } from "../dom";
+import { type Bases, type BuildFiles, createKeeping, type Keeping } from "../keep";
 import { bind } from "../runtime";
 import { createSession, differingInputs } from "../state";
 import { contents } from "./contents";
 import { type Desk, placesOf, usersOf } from "./desk";
 import { echo } from "./echo";
-import type { BuildFiles } from "./files";
 import { header } from "./header";
 import { listenToKeys } from "./keyboard";
 import { ledger } from "./ledger";
@@ -16,6 +16,7 @@ import { noticeLine } from "./notice";
 import { createParts } from "./parts";
 import { sheetSection } from "./sheet";
 import { createStandings } from "./standings";
+import { createTraces } from "./traces";
 
 export interface Notebook {
   readonly sheets: readonly Sheet[];
@@ -24,18 +25,22 @@ export interface Notebook {
   /** What is open at first. */
   readonly build: Build;
   readonly files: BuildFiles;
+  /** What links are told from. */
+  readonly bases: Bases;
 }
 
 /** Builds the whole page into an element, and keeps it up to date. */
-export function mountPage(root: HTMLElement, { sheets, graph, program, build, files }: Notebook): void {
+export function mountPage(root: HTMLElement, { sheets, graph, program, build, files, bases }: Notebook): Keeping {
   const session = createSession({ graph, program, build, name: "as opened" });
   const binding = bind(graph, session.inputs, (keys) => show(keys));
   const desk: Desk = { session, graph, sheets, values: binding.values, places: placesOf(sheets), users: usersOf(graph) };
   const standings = createStandings(desk);
   const moves = trackMoves(desk, standings);
   const parts = createParts();
+  const traces = createTraces(desk);
   const notice = noticeLine();
-  const head = header(desk, files, notice);
+  const keeping = createKeeping({ session, graph, bases, files, mention: notice.mention });
+  const head = header(desk, keeping.actions, notice);
   let mounted = false;
 
   const mount = (): void => {
@@ -43,20 +48,22 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     const list = contents(desk, standings);
     const felt = echo(desk, standings, moves);
     const book = ledger(desk, standings);
-    const main = h("main", {}, ...sheets.map((sheet) => sheetSection(desk, standings, parts, sheet)), book.element);
+    const main = h("main", {}, ...sheets.map((sheet) => sheetSection(desk, standings, parts, traces, sheet)), book.element);
     const side = h("div", { class: "side" }, list.element, felt.element);
     root.replaceChildren(
       h("a", { class: "skip", href: "#sheets" }, "To the sheets"),
       head.element,
       notice.element,
+      keeping.strip.element,
+      ...keeping.elements,
       h("div", { class: "columns" }, side, main),
     );
     main.id = "sheets";
     new ResizeObserver(() => {
       document.documentElement.style.setProperty("--head", `${head.element.offsetHeight}px`);
     }).observe(head.element);
-    surroundings = [list, felt, book];
-    listenToKeys(desk, notice);
+    surroundings = [list, felt, book, traces];
+    listenToKeys(desk, notice, traces);
     showAll();
     if (location.hash) document.getElementById(location.hash.slice(1))?.scrollIntoView();
   };
@@ -93,4 +100,5 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
       !sameValue(state.build.installations, previous.build.installations);
     if (wider && mounted) showAll();
   });
+  return keeping;
 }
