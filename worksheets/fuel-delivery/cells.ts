@@ -356,7 +356,7 @@ export const supplyReynolds = cell("supplyReynolds", {
   source: "definition",
   assumptions: [
     "ν is the fuel's kinematic viscosity at T_f.",
-    "Laminar below 2300; between there and 4000 the flow may be either.",
+    "Laminar below 2300; up to 4000 the flow may be either, and the loss is taken in between.",
   ],
 });
 

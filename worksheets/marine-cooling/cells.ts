@@ -167,8 +167,20 @@ export const marineCircuit = structure("marineCircuit", {
       seaTemperature: at.rawWaterInlet,
       seaCapacityRate: at.seaCapacityRate,
       exchangers: [
-        ...chargeCooler("Aftercooler", at.aftercoolerHeat, at.blowerOutletTemperature, at.manifoldTemperature),
-        ...chargeCooler("Intercooler", at.intercoolerHeat, at.compressorOutletTemperature, at.blowerInletTemperature),
+        ...chargeCooler({
+          name: "Aftercooler",
+          heat: at.aftercoolerHeat,
+          hotInlet: at.blowerOutletTemperature,
+          hotOutlet: at.manifoldTemperature,
+          seaInlet: at.rawWaterInlet,
+        }),
+        ...chargeCooler({
+          name: "Intercooler",
+          heat: at.intercoolerHeat,
+          hotInlet: at.compressorOutletTemperature,
+          hotOutlet: at.blowerInletTemperature,
+          seaInlet: (at.rawWaterInlet + at.aftercoolerHeat / at.seaCapacityRate) as Temperature,
+        }),
       ],
     });
     const rest = ratedCircuit({
@@ -226,12 +238,26 @@ export const marineCircuit = structure("marineCircuit", {
   ],
 });
 
-/** What the charge asks of a cooler; nothing, if the cooler takes out no heat. */
-function chargeCooler(name: string, heat: Power, hotInlet: Temperature, hotOutlet: Temperature) {
+/** A cooler's charge, and the sea water that would cool it. */
+interface ChargeCooling {
+  readonly name: string;
+  readonly heat: Power;
+  readonly hotInlet: Temperature;
+  readonly hotOutlet: Temperature;
+  readonly seaInlet: Temperature;
+}
+
+/** What the charge asks of a cooler in the sea's line; nothing, if the cooler takes out no heat. */
+function chargeCooler({ name, heat, hotInlet, hotOutlet, seaInlet }: ChargeCooling) {
   if (heat === 0) return [];
   if (heat < 0) {
     throw new RangeError(
       `marineCircuit: the ${name.toLowerCase()} warms the charge by ${(-heat / 1000).toFixed(1)} kW, since the charge arrives colder than the cooling stream; set its effectiveness to 0 or leave it out`,
+    );
+  }
+  if (hotOutlet <= seaInlet) {
+    throw new RangeError(
+      `marineCircuit: the ${name.toLowerCase()} brings the charge to ${celsius(hotOutlet)}, which sea water of ${celsius(seaInlet)} cannot do; with this sea the charge stays warmer, or the cooler needs more water`,
     );
   }
   const cooler = {
