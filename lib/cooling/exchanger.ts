@@ -133,7 +133,7 @@ export function conductanceForHeat(exchanger: ExchangerStreams & { readonly heat
 
 function requireStreams(caller: string, streams: ExchangerStreams): void {
   requirePositive(`${caller}: coldInlet`, streams.coldInlet, "K");
-  requireWithin(`${caller}: hotInlet`, streams.hotInlet, [streams.coldInlet, Number.MAX_VALUE], "K");
+  requireWithin(`${caller}: hotInlet`, streams.hotInlet, [streams.coldInlet, Number.POSITIVE_INFINITY], "K");
   requirePositive(`${caller}: hotCapacityRate`, streams.hotCapacityRate, "W/K");
   requirePositive(`${caller}: coldCapacityRate`, streams.coldCapacityRate, "W/K");
 }

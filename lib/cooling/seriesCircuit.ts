@@ -146,12 +146,12 @@ export function pinchOf(
   return pinch as TemperatureDifference;
 }
 
-/** Says which exchanger of which circuit an error belongs to. */
+/** Says which exchanger of which circuit an error belongs to, in place of the function that met it. */
 export function named<T>(name: string, work: () => T): T {
   try {
     return work();
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    throw new RangeError(`${name}: ${error.message}`, { cause: error });
+    throw new RangeError(`${name}: ${error.message.replace(/^\w+: /, "")}`, { cause: error });
   }
 }

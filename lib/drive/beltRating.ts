@@ -66,18 +66,18 @@ export function widthFactor(width: Length, baseWidth: Length): Ratio {
  * @param belt the maker's pull and base width, width in use, mass, speed and teeth in mesh
  * @throws RangeError if an argument lies outside its span, or the belt's own inertia takes up all of its pull
  * @source ISO 5295 (from memory)
- * @example ratedPower({ allowablePull: 1200, baseWidth: 0.02, width: 0.03, baseMassPerLength: 0.15, beltSpeed: 20, teethInMesh: 9 }) // 36302.7
+ * @example beltPowerRating({ allowablePull: 1200, baseWidth: 0.02, width: 0.03, baseMassPerLength: 0.15, beltSpeed: 20, teethInMesh: 9 }) // 36302.7
  */
-export function ratedPower(belt: RatedBelt): Power {
+export function beltPowerRating(belt: RatedBelt): Power {
   const { allowablePull, baseWidth, width, baseMassPerLength, beltSpeed, teethInMesh } = belt;
-  requirePositive("ratedPower: allowablePull", allowablePull, "N");
-  requireNotNegative("ratedPower: baseMassPerLength", baseMassPerLength, "kg/m");
-  requireNotNegative("ratedPower: beltSpeed", beltSpeed, "m/s");
+  requirePositive("beltPowerRating: allowablePull", allowablePull, "N");
+  requireNotNegative("beltPowerRating: baseMassPerLength", baseMassPerLength, "kg/m");
+  requireNotNegative("beltPowerRating: beltSpeed", beltSpeed, "m/s");
   const carried = teethInMeshFactor(teethInMesh) * widthFactor(width, baseWidth) * allowablePull;
   const inertia = (width / baseWidth) * baseMassPerLength * beltSpeed ** 2;
   if (inertia >= carried) {
     throw new RangeError(
-      `ratedPower: beltSpeed is ${beltSpeed} m/s; centrifugal tension takes ${Number(inertia.toPrecision(4))} N of the ${Number(carried.toPrecision(4))} N that the belt may carry`,
+      `beltPowerRating: beltSpeed is ${Number(beltSpeed.toPrecision(4))} m/s; centrifugal tension takes ${Number(inertia.toPrecision(4))} N of the ${Number(carried.toPrecision(4))} N that the belt may carry: take a wider belt or a smaller crank pulley`,
     );
   }
   return ((carried - inertia) * beltSpeed) as Power;

@@ -1,7 +1,7 @@
 import { airFlow } from "../air-demand/cells";
 import { boost } from "../boost/cells";
 import { blowerDrivenTeeth } from "../drive-speeds/inputs";
-import { heading, lines, prose, type Sheet } from "../sheet";
+import { drawn, heading, lines, prose, type Sheet } from "../sheet";
 import {
   altitude,
   ambientDensity,
@@ -23,6 +23,7 @@ import {
   relativeHumidity,
   stroke,
 } from "./cells";
+import { altitude as densityOverAltitude } from "./figures/altitude";
 
 export const briefPage: Sheet = {
   key: "brief",
@@ -34,6 +35,7 @@ export const briefPage: Sheet = {
     heading("The air outside"),
     prose`At an altitude of ${altitude} the barometer stands at ${ambientPressure} in the standard atmosphere. At ${ambientTemperature} and a relative humidity of ${relativeHumidity} the air's density is ${ambientDensity}. Fuel burns with a mass of air, but engine and blower swallow volumes: density turns the one into the other.`,
     ...lines(altitude, ambientTemperature, relativeHumidity, ambientPressure, ambientHumidityRatio, ambientDensity),
+    drawn(densityOverAltitude),
     heading("The engine"),
     prose`From ${displacement} the promise asks for a brake mean effective pressure of ${meanEffectivePressure}. That pressure compares engines of any size and speed: it says how hard this one is worked. The pistons meet their limit at the highest speed, with or without load.`,
     ...lines(

@@ -7,7 +7,7 @@ import {
   hydraulicFlow,
   nearestBeltTeeth,
   pitchDiameter,
-  ratedPower,
+  beltPowerRating,
   ratiosOfRole,
   type RunningDrive,
   runningDrive,
@@ -225,7 +225,7 @@ export const blowerBeltRating = cell("blowerBeltRating", {
     blowerRun,
   },
   compute: ({ blowerRun, ...belt }) =>
-    ratedPower({
+    beltPowerRating({
       ...belt,
       beltSpeed: blowerRun.beltSpeed.rated,
       teethInMesh: Math.min(

@@ -106,5 +106,5 @@ test("ratedCircuit names the exchanger whose hot side is colder than the sea wat
   const { heat: _, ...cold } = jacket as typeof jacket & { heat: Power };
   expect(() =>
     ratedCircuit({ seaTemperature, seaCapacityRate, exchangers: [{ ...cold, hotInlet: 290 as Temperature }] }),
-  ).toThrow("ratedCircuit: jacket water: exchangerOutlets: hotInlet is 290 K; it must be");
+  ).toThrow("ratedCircuit: jacket water: hotInlet is 290 K; it must be");
 });

@@ -126,6 +126,6 @@ test("seriesCircuit of no exchangers hands the sea water through", () => {
 test("seriesCircuit names the exchanger that cannot do its duty, and the most that it could", () => {
   const tooMuch = [{ ...line[1]!, heat: 40000 as Power }];
   expect(() => seriesCircuit({ seaTemperature: sea, seaCapacityRate: seaRate, exchangers: tooMuch })).toThrow(
-    /^seriesCircuit: gear oil: conductanceForHeat: heat is 40000 W; it must be below 33600 W, the most that counterflow allows/,
+    /^seriesCircuit: gear oil: heat is 40000 W; it must be below 33600 W, the most that counterflow allows/,
   );
 });

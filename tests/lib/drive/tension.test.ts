@@ -14,7 +14,7 @@ const spanFrequency = plain(drive.spanFrequency);
 const tensionFromFrequency = plain(drive.tensionFromFrequency);
 const teethInMeshFactor = plain(drive.teethInMeshFactor);
 const widthFactor = plain(drive.widthFactor);
-const ratedPower = plain(drive.ratedPower);
+const beltPowerRating = plain(drive.beltPowerRating);
 const installationTension = plain(drive.installationTension);
 const slackTensionUnderLoad = plain(drive.slackTensionUnderLoad);
 
@@ -172,7 +172,7 @@ test.each(beltRows("centrifugal-tension"))("centrifugalTension meets $id", ({ in
 test.each(beltRows("teeth-in-mesh-factor"))("teethInMeshFactor meets the remembered $id", ({ inputs, expected }) => {
   expect(teethInMeshFactor(inputs.z_m)).toBeCloseTo(expected.factor, 12);
 });
-test.each(beltRows("rating-shape"))("ratedPower meets the remembered shape of $id", ({ inputs, expected }) => {
+test.each(beltRows("rating-shape"))("beltPowerRating meets the remembered shape of $id", ({ inputs, expected }) => {
   const belt = {
     allowablePull: inputs.Ta_base_width_N,
     baseWidth: mm(inputs.base_width_mm),
@@ -183,11 +183,11 @@ test.each(beltRows("rating-shape"))("ratedPower meets the remembered shape of $i
   };
   expect(teethInMeshFactor(inputs.z_m)).toBeCloseTo(expected.k_z, 12);
   expect(gap(widthFactor(belt.width, belt.baseWidth), expected.k_w)).toBeLessThan(1e-8);
-  expect(gap(ratedPower(belt), expected.P_W)).toBeLessThan(1e-8);
+  expect(gap(beltPowerRating(belt), expected.P_W)).toBeLessThan(1e-8);
 });
-test("ratedPower has a best speed, and refuses one at which inertia takes up all of the pull", () => {
+test("beltPowerRating has a best speed, and refuses one at which inertia takes up all of the pull", () => {
   const at = (beltSpeed: number) =>
-    ratedPower({
+    beltPowerRating({
       allowablePull: 1200,
       baseWidth: 0.02,
       width: 0.02,
