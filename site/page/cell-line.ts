@@ -7,11 +7,12 @@ import { type Desk, nodeOf, operandKeys, type Part } from "./desk";
 import { limitPlace } from "./limit-place";
 import { lineLink } from "./link";
 import type { Standings } from "./standings";
-import { howToggle } from "./toggle";
+import { traceToggle } from "./toggle";
+import type { Traces } from "./traces";
 
 /** A value on its ruled line: name, symbol, number, movement, limit. */
-export function cellLine(desk: Desk, standings: Standings, cell: Cell, id: string): Part {
-  const toggle = howToggle(desk, cell, id);
+export function cellLine(desk: Desk, standings: Standings, traces: Traces, cell: Cell, id: string): Part {
+  const toggle = traceToggle(traces, cell, id);
   const number = h("span", { class: "number" });
   const unit = h("span", { class: "unit" });
   const value = h("span", { class: "value" }, number, " ", unit);
@@ -60,7 +61,6 @@ export function cellLine(desk: Desk, standings: Standings, cell: Cell, id: strin
     const tightest: readonly Check[] = cell.checks ? [] : standings.of(cell);
     limit.show(tightest, cell.checks ? [] : standings.held(cell));
     checks?.refresh();
-    toggle.refresh();
   };
 
   let said = "";

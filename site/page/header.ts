@@ -4,13 +4,15 @@ import type { Desk } from "./desk";
 import type { Notice } from "./notice";
 import { radioGroup } from "./radio-group";
 import { holdNow, redoOnce, undoOnce } from "./actions";
+import type { View, ViewName } from "./view";
 
 /**
  * The head of the page: build, installation, reference, units, and the way back.
  *
  * @param deeds buttons of what else can be done with the build
+ * @param view how the page is laid out
  */
-export function header(desk: Desk, deeds: readonly HTMLElement[], notice: Notice): { readonly element: HTMLElement; refresh(): void } {
+export function header(desk: Desk, deeds: readonly HTMLElement[], notice: Notice, view: View): { readonly element: HTMLElement; refresh(): void } {
   const { session } = desk;
   const name = h("h1", { class: "build-name" });
   const installation = h("div", { class: "installations" });
@@ -23,13 +25,22 @@ export function header(desk: Desk, deeds: readonly HTMLElement[], notice: Notice
     options: { SI: "SI", US: "US" },
     onchange: (system) => session.choose({ system: system as "SI" | "US", own: {} }),
   });
+  const views = radioGroup({
+    legend: "Page for",
+    name: "view",
+    options: { reading: "Reading", bench: "Bench" },
+    onchange: (chosen) => view.choose(chosen as ViewName),
+  });
+  views.show(view.name);
   const element = h(
     "header",
     { class: "page-head" },
     h("div", { class: "head-build" }, h("p", { class: "product" }, "airledger", offlineWord(), notice.status), name),
     installation,
     h("div", { class: "head-held" }, h("span", { class: "ring", "aria-hidden": "true" }), heldName, button("Hold now", () => holdNow(desk))),
-    units.element,
+    h("span", { class: "head-break" }),
+    h("div", { class: "head-view" }, views.element),
+    h("div", { class: "head-units" }, units.element),
     h("div", { class: "head-actions" }, undo, redo, ...deeds),
   );
 
@@ -62,6 +73,11 @@ export function header(desk: Desk, deeds: readonly HTMLElement[], notice: Notice
 
 function button(words: string, onclick: () => void): HTMLButtonElement {
   return h("button", { type: "button", class: "plain", onclick }, words);
+}
+
+/** A button of the head that names the key that does the same. */
+export function headButton(words: string, key: string, onclick: () => void): HTMLButtonElement {
+  return h("button", { type: "button", class: "plain", onclick, "aria-keyshortcuts": key }, words, " ", h("kbd", { "aria-hidden": "true" }, key));
 }
 
 function stepButton(element: HTMLButtonElement, verb: string, name: string | undefined): void {

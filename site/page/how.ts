@@ -6,7 +6,7 @@ import { unitSymbol, written, writtenInput } from "../state";
 import { type Desk, nodeOf, operandKeys } from "./desk";
 import { lineLink } from "./link";
 
-/** What stands behind a line: formula, what goes into it, where it comes from, what it feeds. */
+/** What stands behind a line, under its formula: what goes into it, where it comes from, what it feeds. */
 export interface How {
   readonly element: HTMLElement;
   refresh(): void;
@@ -14,10 +14,9 @@ export interface How {
 
 /** Built when it is first opened. */
 export function howOf(desk: Desk, node: Node): How {
-  const element = h("div", { class: "how-body" });
+  const element = h("div", { class: "behind" });
   const refreshers: (() => void)[] = [];
   if (node.type === "cell") {
-    element.append(formulaOf(node));
     const where = whereOf(desk, node);
     if (where) {
       element.append(where.element);
@@ -30,21 +29,6 @@ export function howOf(desk: Desk, node: Node): How {
   };
   refresh();
   return { element, refresh };
-}
-
-function formulaOf(cell: Cell): HTMLElement {
-  const place = h("div", { class: "formula", role: "math", "aria-label": cell.formula });
-  setText(place, cell.formula);
-  import("temml").then(({ default: temml }) => {
-    const typeset = h("div");
-    temml.render(cell.formula, typeset, { displayMode: true, throwOnError: false });
-    place.replaceChildren(...typeset.childNodes);
-    setAttribute(place, "role", "group");
-    setAttribute(place, "aria-label", "Formula");
-    // A long formula scrolls on a narrow page, and must be reached by keys to do so.
-    setAttribute(place, "tabindex", place.scrollWidth > place.clientWidth ? 0 : undefined);
-  });
-  return place;
 }
 
 function whereOf(desk: Desk, cell: Cell): How | undefined {

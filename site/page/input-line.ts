@@ -4,23 +4,24 @@ import { h, symbol } from "../dom";
 import { openedInputs, writtenInput } from "../state";
 import type { Desk, Part } from "./desk";
 import { ownMark } from "./own-mark";
-import { howToggle } from "./toggle";
+import { traceToggle } from "./toggle";
+import type { Traces } from "./traces";
 
 /** An input on its ruled line: name, symbol, field, slider, and whether it was changed. */
-export function inputLine(desk: Desk, input: Input, id: string): Part {
+export function inputLine(desk: Desk, traces: Traces, input: Input, id: string): Part {
   switch (input.type) {
     case "quantity":
-      return quantityLine(desk, input, id);
+      return quantityLine(desk, traces, input, id);
     case "choice":
-      return chosenLine(desk, input, id, choiceControl(input, desk.session));
+      return chosenLine(desk, traces, input, id, choiceControl(input, desk.session));
     case "table":
-      return chosenLine(desk, input, id, tableControl(input, desk.session));
+      return chosenLine(desk, traces, input, id, tableControl(input, desk.session));
   }
 }
 
-function quantityLine(desk: Desk, input: QuantityInput, id: string): Part {
+function quantityLine(desk: Desk, traces: Traces, input: QuantityInput, id: string): Part {
   const { session } = desk;
-  const toggle = howToggle(desk, input, id);
+  const toggle = traceToggle(traces, input, id);
   const typed = quantityField(input, session);
   const drawn = slider(input, session);
   const reset = resetButton(desk, input);
@@ -37,18 +38,19 @@ function quantityLine(desk: Desk, input: QuantityInput, id: string): Part {
     toggle.body,
   );
   const refresh = (): void => {
-    for (const part of [typed, drawn, reset, own, toggle]) part.refresh();
+    for (const part of [typed, drawn, reset, own]) part.refresh();
   };
   return { element, watches: [input.key], refresh };
 }
 
 function chosenLine(
   desk: Desk,
+  traces: Traces,
   input: ChoiceInput | TableInput,
   id: string,
   control: { readonly element: HTMLElement; refresh(): void },
 ): Part {
-  const toggle = howToggle(desk, input, id);
+  const toggle = traceToggle(traces, input, id);
   const reset = resetButton(desk, input);
   const own = ownMark(desk, input);
   const element = h(
@@ -62,7 +64,7 @@ function chosenLine(
     toggle.body,
   );
   const refresh = (): void => {
-    for (const part of [control, reset, own, toggle]) part.refresh();
+    for (const part of [control, reset, own]) part.refresh();
   };
   return { element, watches: [input.key], refresh };
 }

@@ -4,11 +4,13 @@ import type { Sheet } from "../../worksheets/sheet";
 import { h } from "../dom";
 import { type Bases, type BuildFiles, createKeeping, type Keeping } from "../keep";
 import { bind } from "../runtime";
-import { createSession, differingInputs } from "../state";
+import { createSession, differingInputs, preference } from "../state";
 import { contents } from "./contents";
 import { type Desk, placesOf, usersOf } from "./desk";
 import { echo } from "./echo";
-import { header } from "./header";
+import { findDialog } from "./find";
+import { header, headButton } from "./header";
+import { keyList } from "./key-list";
 import { listenToKeys } from "./keyboard";
 import { ledger } from "./ledger";
 import { trackMoves } from "./moves";
@@ -17,6 +19,7 @@ import { createParts } from "./parts";
 import { sheetSection } from "./sheet";
 import { createStandings } from "./standings";
 import { createTraces } from "./traces";
+import { createView } from "./view";
 
 export interface Notebook {
   readonly sheets: readonly Sheet[];
@@ -39,8 +42,11 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const parts = createParts();
   const traces = createTraces(desk);
   const notice = noticeLine();
+  const view = createView();
+  const single = preference("single keys", ["on", "off"]);
+  const [find, keys] = [findDialog(desk), keyList(single)];
   const keeping = createKeeping({ session, graph, bases, files, mention: notice.mention });
-  const head = header(desk, keeping.actions, notice);
+  const head = header(desk, [...keeping.actions, headButton("Find", "/", find.open), headButton("Keys", "?", keys.open)], notice, view);
   let mounted = false;
 
   const mount = (): void => {
@@ -57,13 +63,15 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
       keeping.strip.element,
       ...keeping.elements,
       h("div", { class: "columns" }, side, main),
+      find.element,
+      keys.element,
     );
     main.id = "sheets";
     new ResizeObserver(() => {
       document.documentElement.style.setProperty("--head", `${head.element.offsetHeight}px`);
     }).observe(head.element);
     surroundings = [list, felt, book, traces];
-    listenToKeys(desk, notice, traces);
+    listenToKeys(desk, { notice, traces, single, find, list: keys });
     showAll();
     if (location.hash) document.getElementById(location.hash.slice(1))?.scrollIntoView();
   };

@@ -17,7 +17,8 @@ export function prosePart(desk: Desk, parts: readonly (string | Ref)[]): Part {
     }
     const place = desk.places.get(node.key);
     const element = place ? h("a", { class: "live", href: `#${place.id}` }) : h("span", { class: "live" });
-    setAttribute(element, "title", node.label);
+    setAttribute(element, "title", `${node.label} (t: trace)`);
+    setAttribute(element, "data-key", node.key);
     refreshers.push(() => {
       const refused = isRefusal(desk.values.get(node));
       setText(element, refused ? "(no answer)" : valueWords(desk, node));

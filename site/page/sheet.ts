@@ -8,9 +8,10 @@ import type { Parts } from "./parts";
 import { prosePart } from "./prose";
 import type { Standings } from "./standings";
 import { tabulationPart } from "./tabulation";
+import type { Traces } from "./traces";
 
 /** One worksheet as a section of the page, in reading order. */
-export function sheetSection(desk: Desk, standings: Standings, parts: Parts, sheet: Sheet): HTMLElement {
+export function sheetSection(desk: Desk, standings: Standings, parts: Parts, traces: Traces, sheet: Sheet): HTMLElement {
   const letter = sheetLetter(desk.sheets.indexOf(sheet));
   const seen = new Set<string>();
   const titleId = `title-of-${sheet.key}`;
@@ -33,7 +34,7 @@ export function sheetSection(desk: Desk, standings: Standings, parts: Parts, she
         const first = place.sheet === sheet && !seen.has(node.key);
         seen.add(node.key);
         const id = first ? place.id : `${sheet.key}-${index}-${node.key}`;
-        const line: Part = node.type === "cell" ? cellLine(desk, standings, node, id) : inputLine(desk, node, id);
+        const line: Part = node.type === "cell" ? cellLine(desk, standings, traces, node, id) : inputLine(desk, traces, node, id);
         return parts.add(line).element;
       }
     }

@@ -1,34 +1,22 @@
 import type { Node } from "../../lib/graph";
 import { h, setAttribute } from "../dom";
-import type { Desk } from "./desk";
-import { type How, howOf } from "./how";
+import type { Traces } from "./traces";
 
-/** The small button in the margin that opens what stands behind a line. */
-export function howToggle(desk: Desk, node: Node, number: string): { readonly button: HTMLElement; readonly body: HTMLElement; refresh(): void } {
+/** The small button in the margin that opens the trace of a line beneath it. */
+export function traceToggle(traces: Traces, node: Node, number: string): { readonly button: HTMLElement; readonly body: HTMLElement } {
   const body = h("div", { class: "how", id: `how-${number}`, hidden: true });
-  let how: How | undefined;
-  const button = h("button", {
+  const show = (open: boolean): void => {
+    body.hidden = !open;
+    setAttribute(button, "aria-expanded", String(open));
+  };
+  const button: HTMLElement = h("button", {
     type: "button",
     class: "how-toggle",
     "aria-expanded": "false",
     "aria-controls": body.id,
-    "aria-label": `How ${node.label} comes about`,
-    onclick: () => {
-      const open = body.hidden;
-      if (open && !how) {
-        how = howOf(desk, node);
-        body.append(how.element);
-      }
-      body.hidden = !open;
-      setAttribute(button, "aria-expanded", String(open));
-      if (open) how!.refresh();
-    },
+    "aria-label": `Trace of ${node.label}`,
+    "aria-keyshortcuts": "t",
+    onclick: () => traces.toggle(node, { put: (element) => { body.append(element); show(true); }, closed: () => show(false) }, button),
   });
-  return {
-    button,
-    body,
-    refresh: () => {
-      if (!body.hidden) how!.refresh();
-    },
-  };
+  return { button, body };
 }

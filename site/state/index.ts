@@ -1,3 +1,4 @@
 export * from "./naming";
+export * from "./preference";
 export * from "./session";
 export * from "./units";

@@ -1,0 +1,36 @@
+import type { Desk } from "./desk";
+import { ledgerKey } from "./ledger";
+
+/** Brings a sheet, or behind the last one the ledger, to the top of the screen and gives it the focus. */
+export function goToSheet(desk: Desk, index: number): void {
+  const key = index === desk.sheets.length ? ledgerKey : desk.sheets[index]?.key;
+  const section = key === undefined ? null : document.getElementById(key);
+  section?.scrollIntoView();
+  section?.querySelector<HTMLElement>("h2")?.focus({ preventScroll: true });
+}
+
+/** Brings a node's line to the middle of the screen and gives its field, or else its toggle, the focus. */
+export function goToLine(desk: Desk, key: string): void {
+  const line = document.getElementById(desk.places.get(key)?.id ?? "");
+  if (!line) return;
+  line.scrollIntoView({ block: "center" });
+  firstOf(line, ".field, .value select, .how-toggle")?.focus({ preventScroll: true });
+}
+
+/** The toggle of the line so many lines further on; from a heading, of the first line under it. */
+export function goAlong(from: HTMLElement, by: number): boolean {
+  const toggles = [...document.querySelectorAll<HTMLElement>(".how-toggle")];
+  const here = toggles.indexOf(from);
+  const next = here >= 0 ? toggles[here + by] : from.closest(".sheet")?.querySelector<HTMLElement>(".how-toggle");
+  next?.focus();
+  next?.scrollIntoView({ block: "nearest" });
+  return next !== undefined && next !== null;
+}
+
+function firstOf(line: HTMLElement, selectors: string): HTMLElement | null {
+  for (const selector of selectors.split(", ")) {
+    const found = line.querySelector<HTMLElement>(selector);
+    if (found && !found.hasAttribute("disabled")) return found;
+  }
+  return null;
+}
