@@ -62,7 +62,7 @@ export function fileOpening({ files, strip, open }: FileDesk): { readonly elemen
 /** Says what a file or link left out or held besides. */
 export function tellNotices(strip: Strip, words: string, notices: readonly string[]): void {
   if (notices.length === 0) strip.take("notices");
-  else strip.put({ key: "notices", words: `${words} To know of it:`, list: notices });
+  else strip.put({ key: "notices", words: `${words} What it left out, or holds besides:`, list: notices });
 }
 
 /** Gives a build to the reader as a file. */

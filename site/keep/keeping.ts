@@ -136,6 +136,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     },
     remove: (record) => void remove(record),
     openDemo: () => void replace(plainly(bases.demo)),
+    openFile: () => opening.choose(),
     openNew: () => void replace(plainly(newBuild(graph))),
     keepCopy: (name) => {
       const { build, opened, installation, units } = session.state;
@@ -190,7 +191,6 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
   builds.setAttribute("aria-controls", "builds");
   const actions = [
     builds,
-    action("Open", opening.choose),
     action("Save", save),
     action("Copy link", () => {
       session.end();
@@ -204,8 +204,8 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     const { record } = last;
     strip.put({
       key: "offer",
-      words: `${record.name} is kept here as of ${timeWords(record.time, now())}.`,
-      deeds: [{ words: `Continue with ${record.name}`, act: () => void openKept(record, "closed") }],
+      words: "What you left is kept on this device.",
+      deeds: [{ words: `Continue with ${record.name} as of ${timeWords(record.time, now())}`, act: () => void openKept(record, "closed") }],
       close: { words: "Start fresh", act: () => mention("It stays under Builds") },
     });
   };

@@ -13,6 +13,7 @@ interface PanelDeeds extends RowDeeds {
   list(): Promise<readonly Listed[] | undefined>;
   openDemo(): void;
   openNew(): void;
+  openFile(): void;
   keepCopy(name: string): void;
   readonly now: () => number;
   /** Name of what is open. */
@@ -77,6 +78,7 @@ export function createPanel(deeds: PanelDeeds): Panel {
       "ul",
       { class: "build-list build-sources" },
       source(deeds.demoName, "The invented demo, always here as it was made", "Open the demo", () => deeds.openDemo()),
+      source("A file", "Saved from here, or anybody's; it can be dropped anywhere on the page, too", "Open a file", () => deeds.openFile()),
       source("A new build", "One installation, every value as the sheets declare it", "Begin", () => deeds.openNew()),
     ),
     h(
