@@ -1,4 +1,5 @@
 import { sheets } from "../worksheets";
+import { ambientPressure } from "../worksheets/brief/cells";
 import { readBuild, writeBuild } from "../worksheets/build/file";
 import demo from "../worksheets/demo/hollowfell.json?raw";
 import { graph, program } from "../worksheets/model";
@@ -14,6 +15,7 @@ const keeping = mountPage(document.getElementById("page")!, {
   graph,
   program,
   build: read.build,
+  barometer: ambientPressure,
   bases: basesOf(read.build, graph),
   files: { read: (text) => readBuild(text, graph), write: (build) => writeBuild(build, graph) },
 });

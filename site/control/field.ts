@@ -1,7 +1,9 @@
 import type { QuantityInput } from "../../lib/graph";
 import { h, setAttribute, setText } from "../dom";
-import { type Session, writtenInput } from "../state";
+import { writtenInput } from "../state";
+import type { Controlled } from "./controlled";
 import { entry, refusedWords } from "./entry";
+import { handOn } from "./hand";
 import { keySteps } from "./keys";
 import { trackOf } from "./track";
 
@@ -17,7 +19,7 @@ export interface QuantityField {
  * A text field for an input. It takes any unit of the kind and commits on Enter or when left; Escape gives the old text
  * back. A text that cannot be read stays in the field, with words beneath; the old value stays in force.
  */
-export function quantityField(input: QuantityInput, session: Session): QuantityField {
+export function quantityField(input: QuantityInput, { session, locks, ambient }: Controlled): QuantityField {
   const track = trackOf(input);
   const remarkId = `remark-${input.key}`;
   const remark = h("p", { class: "remark", id: remarkId, role: "status", hidden: true });
@@ -32,12 +34,14 @@ export function quantityField(input: QuantityInput, session: Session): QuantityF
     "data-input": input.key,
     "aria-describedby": remarkId,
   });
+  const hand = handOn(session, input.key);
+  const read = () => entry(input, input.key, field.value, session.state.units, ambient());
   let dirty = false;
-    setAttribute(field, "data-typing", undefined);
 
   const value = (): number => session.inputs[input.key] as number;
-  const say = (words: string): void => {
+  const say = (words: string, preview = false): void => {
     setText(remark, words);
+    setAttribute(remark, "data-preview", preview);
     remark.hidden = words === "";
   };
   const calm = (): void => {
@@ -49,7 +53,7 @@ export function quantityField(input: QuantityInput, session: Session): QuantityF
   };
   const commit = (): void => {
     if (!dirty) return;
-    const typed = entry(input, input.key, field.value, session.state.units);
+    const typed = read();
     if (!typed.ok) {
       setAttribute(field, "aria-invalid", "true");
       say(refusedWords(typed.message, writtenInput(session.state.units, input, value()).text));
@@ -64,12 +68,16 @@ export function quantityField(input: QuantityInput, session: Session): QuantityF
     dirty = true;
     setAttribute(field, "data-typing", true);
     setAttribute(field, "aria-invalid", undefined);
-    const typed = entry(input, input.key, field.value, session.state.units);
+    const typed = read();
     const plain = /^[\d\s.,+\-−\u202f]*$/.test(field.value);
-    say(typed.ok && !plain ? `= ${typed.readAs}` : "");
+    say(typed.ok && !plain ? `= ${typed.readAs}` : "", true);
   });
   field.addEventListener("focus", () => field.select());
-  field.addEventListener("blur", commit);
+  field.addEventListener("blur", () => {
+    hand.leave();
+    commit();
+  });
+  field.addEventListener("keyup", hand.leave);
   field.addEventListener("keydown", (event) => {
     if (event.key === "Enter") {
       commit();
@@ -80,6 +88,8 @@ export function quantityField(input: QuantityInput, session: Session): QuantityF
       field.select();
     } else if (!dirty && (event.key === "ArrowUp" || event.key === "ArrowDown")) {
       event.preventDefault();
+      if (locks.has(input.key)) return;
+      hand.take();
       session.set(input.key, track.moved(value(), keySteps(event)!));
     }
   });
@@ -88,6 +98,7 @@ export function quantityField(input: QuantityInput, session: Session): QuantityF
     const shown = writtenInput(session.state.units, input, value());
     setText(unit, shown.unit);
     setAttribute(field, "aria-label", `${input.label}${shown.unit && `, ${shown.unit}`}`);
+    field.readOnly = locks.has(input.key);
     if (!dirty && field.value !== shown.number) field.value = shown.number;
   };
   return { field, unit, remark, refresh };

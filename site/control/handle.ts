@@ -1,6 +1,7 @@
 import type { QuantityInput } from "../../lib/graph";
 import { h, setAttribute, setText } from "../dom";
-import { type Session, writtenInput } from "../state";
+import { writtenInput } from "../state";
+import type { Controlled } from "./controlled";
 import { entry, refusedWords } from "./entry";
 import { keySteps } from "./keys";
 import { trackOf } from "./track";
@@ -11,7 +12,7 @@ const fullDrag = 480;
 const slop = 3;
 
 /** A number in a sentence that can be dragged sideways, stepped by keys, or typed after Enter. */
-export function handle(input: QuantityInput, session: Session): { readonly element: HTMLElement; refresh(): void } {
+export function handle(input: QuantityInput, { session, locks, ambient }: Controlled): { readonly element: HTMLElement; refresh(): void } {
   const track = trackOf(input);
   const grip = h("span", {
     class: "handle",
@@ -19,7 +20,7 @@ export function handle(input: QuantityInput, session: Session): { readonly eleme
     tabindex: 0,
     "aria-label": input.label,
     "data-input": input.key,
-    title: `${input.label}: drag, arrow keys, or Enter to type`,
+    title: `${input.label}: drag, arrow keys, or Enter to type; t for its trace`,
   });
   const element = h("span", { class: "handle-place" }, grip);
   const value = (): number => session.inputs[input.key] as number;
@@ -41,7 +42,7 @@ export function handle(input: QuantityInput, session: Session): { readonly eleme
   };
 
   grip.addEventListener("pointerdown", (event) => {
-    if (event.button !== 0) return;
+    if (event.button !== 0 || locks.has(input.key)) return;
     grip.setPointerCapture(event.pointerId);
     from = { x: event.clientX, position: track.position(value()), moved: false };
     grip.classList.add("held");
@@ -59,6 +60,7 @@ export function handle(input: QuantityInput, session: Session): { readonly eleme
   grip.addEventListener("blur", endSteps);
   grip.addEventListener("keyup", endSteps);
   grip.addEventListener("keydown", (event) => {
+    if (locks.has(input.key)) return;
     if (event.key === "Enter") {
       event.preventDefault();
       return type();
@@ -88,8 +90,9 @@ export function handle(input: QuantityInput, session: Session): { readonly eleme
     };
     const commit = (refocus: boolean): void => {
       if (!open) return;
-      const typed = entry(input, input.key, field.value, session.state.units);
+      const typed = entry(input, input.key, field.value, session.state.units, ambient());
       if (!typed.ok) {
+        setAttribute(remark, "data-preview", undefined);
         setText(remark, refusedWords(typed.message, shown.text));
         setAttribute(field, "aria-invalid", "true");
         return;
@@ -101,6 +104,12 @@ export function handle(input: QuantityInput, session: Session): { readonly eleme
       if (event.key === "Enter") commit(true);
       if (event.key === "Escape") close(true);
       event.stopPropagation();
+    });
+    field.addEventListener("input", () => {
+      setAttribute(field, "aria-invalid", undefined);
+      const typed = entry(input, input.key, field.value, session.state.units, ambient());
+      setAttribute(remark, "data-preview", true);
+      setText(remark, typed.ok && typed.readAs !== field.value.trim() ? `= ${typed.readAs}` : "");
     });
     field.addEventListener("blur", () => {
       if (open && field.getAttribute("aria-invalid")) close(false);
@@ -119,6 +128,7 @@ export function handle(input: QuantityInput, session: Session): { readonly eleme
     setAttribute(grip, "aria-valuemin", lowest);
     setAttribute(grip, "aria-valuemax", highest);
     setAttribute(grip, "aria-valuenow", value());
+    setAttribute(grip, "aria-disabled", locks.has(input.key) ? "true" : undefined);
     setAttribute(grip, "aria-valuetext", shown.text);
   };
   return { element, refresh };

@@ -1,14 +1,16 @@
 import type { QuantityInput } from "../../lib/graph";
 import { h, setAttribute } from "../dom";
-import { openedInputs, type Session, writtenInput } from "../state";
+import { openedInputs, writtenInput } from "../state";
+import type { Controlled } from "./controlled";
+import { handOn } from "./hand";
 import { keySteps } from "./keys";
 import { trackOf } from "./track";
 
 /** The range's own scale; values lie along it by the input's track. */
 const fullScale = 10_000;
 
-/** A native slider for an input, with a tick where the build was opened. */
-export function slider(input: QuantityInput, session: Session): { readonly element: HTMLElement; refresh(): void } {
+/** A native slider for an input, with a tick where the build was opened, and hatched where a model is not trusted. */
+export function slider(input: QuantityInput, { session, locks, trusted }: Controlled): { readonly element: HTMLElement; refresh(): void } {
   const track = trackOf(input);
   const range = h("input", {
     type: "range",
@@ -20,22 +22,28 @@ export function slider(input: QuantityInput, session: Session): { readonly eleme
     "data-input": input.key,
   });
   const tick = h("span", { class: "opened-tick", "aria-hidden": "true" });
-  const element = h("span", { class: "track" }, range, tick);
+  const element = h("span", { class: "track" }, ...hatches(), range, tick);
+  /** The parts of the track that lie outside what the models are trusted for. */
+  function hatches(): readonly HTMLElement[] {
+    const limits = trusted.get(input.key);
+    if (!limits) return [];
+    const [low, high] = limits.span.map((end) => track.position(Math.min(input.span[1], Math.max(input.span[0], end)))) as [number, number];
+    return [[0, low] as const, [high, 1] as const].flatMap(([from, to]) => {
+      if (to - from < 0.005) return [];
+      const hatch = h("span", { class: "untrusted", "aria-hidden": "true", title: limits.notes.join(" ") });
+      hatch.style.setProperty("--from", from.toFixed(4));
+      hatch.style.setProperty("--to", to.toFixed(4));
+      return [hatch];
+    });
+  }
   const value = (): number => session.inputs[input.key] as number;
-  let held = false;
-
-  const begin = (): void => {
-    if (held) return;
-    held = true;
-    session.begin(input.key);
-  };
+  const hand = handOn(session, input.key);
   const end = (): void => {
-    if (!held) return;
-    held = false;
-    session.end();
+    if (!hand.holds) return;
+    hand.leave();
     refresh();
   };
-  range.addEventListener("pointerdown", begin);
+  range.addEventListener("pointerdown", hand.take);
   range.addEventListener("pointerup", end);
   range.addEventListener("pointercancel", end);
   range.addEventListener("change", end);
@@ -48,15 +56,16 @@ export function slider(input: QuantityInput, session: Session): { readonly eleme
     const steps = keySteps(event);
     if (steps === undefined) return;
     event.preventDefault();
-    begin();
+    hand.take();
     session.set(input.key, track.moved(value(), steps));
   });
 
   const refresh = (): void => {
+    range.disabled = locks.has(input.key);
     const position = track.position(value());
     const opened = track.position(openedInputs(session.state)[input.key] as number);
     // While the hand is on it the thumb stays under the hand.
-    if (!(held && range.matches(":active"))) {
+    if (!(hand.holds && range.matches(":active"))) {
       const text = String(Math.round(position * fullScale * 100) / 100);
       if (range.value !== text) range.value = text;
     }

@@ -1,7 +1,8 @@
 import type { Column, TableInput } from "../../lib/graph";
 import { h, setAttribute, setText } from "../dom";
 import { type Session, unitSymbol, writtenInput } from "../state";
-import { unitNamed } from "../../lib/quantity";
+import type { Controlled } from "./controlled";
+import { type Pressure, unitNamed } from "../../lib/quantity";
 import { entry, refusedWords } from "./entry";
 
 type Row = Readonly<Record<string, unknown>>;
@@ -15,7 +16,8 @@ interface RowView {
 const mostAcross = 6;
 
 /** An editor for a list of like things: a table with a control in every place, and rows that can be added, taken away and moved. */
-export function tableControl(input: TableInput, session: Session): { readonly element: HTMLElement; refresh(): void } {
+export function tableControl(input: TableInput, controlled: Controlled): { readonly element: HTMLElement; refresh(): void } {
+  const { session } = controlled;
   const columns = Object.entries(input.columns);
   const [fewest, most] = input.rows;
   const rows = (): readonly Row[] => session.inputs[input.key] as readonly Row[];
@@ -60,7 +62,7 @@ export function tableControl(input: TableInput, session: Session): { readonly el
   const rowView = (): RowView => {
     let at = 0;
     const change = (name: string, value: unknown): void => put(rows().map((row, i) => (i === at ? { ...row, [name]: value } : row)));
-    const cells = columns.map(([name, column]) => cellControl(column, session, say, (value) => change(name, value)));
+    const cells = columns.map(([name, column]) => cellControl(column, controlled, say, (value) => change(name, value)));
     const move = (by: number): void => {
       const next = [...rows()];
       const [taken] = next.splice(at, 1);
@@ -129,7 +131,7 @@ interface CellControl {
   show(value: unknown, label: string): void;
 }
 
-function cellControl(column: Column, session: Session, say: (words: string) => void, put: (value: unknown) => void): CellControl {
+function cellControl(column: Column, { session, ambient }: Controlled, say: (words: string) => void, put: (value: unknown) => void): CellControl {
   if (column.type === "choice") {
     const options = Object.entries(column.options).map(([key, words]) => h("option", { value: key }, words));
     const list = h("select", { onchange: () => put(list.value) }, ...options);
@@ -150,7 +152,6 @@ function cellControl(column: Column, session: Session, say: (words: string) => v
     ...(quantity ? { inputmode: "decimal" } : { maxlength: column.longest }),
   });
   let dirty = false;
-    setAttribute(field, "data-typing", undefined);
   let latest: unknown;
   let name = "";
   const shown = (): string => (quantity ? writtenInput(session.state.units, column, latest as number).number : (latest as string));
@@ -162,7 +163,7 @@ function cellControl(column: Column, session: Session, say: (words: string) => v
   };
   const commit = (): void => {
     if (!dirty) return;
-    const typed = read(column, field.value, session);
+    const typed = read(column, field.value, session, ambient());
     if (!typed.ok) {
       setAttribute(field, "aria-invalid", "true");
       say(`${name}: ${refusedWords(typed.message, shown())}`);
@@ -200,8 +201,8 @@ function cellControl(column: Column, session: Session, say: (words: string) => v
   };
 }
 
-function read(column: Exclude<Column, { type: "choice" }>, text: string, session: Session) {
-  if (column.type === "quantity") return entry(column, undefined, text, session.state.units);
+function read(column: Exclude<Column, { type: "choice" }>, text: string, session: Session, barometer: Pressure | undefined) {
+  if (column.type === "quantity") return entry(column, undefined, text, session.state.units, barometer);
   const trimmed = text.trim();
   if (trimmed === "") return { ok: false, message: "a name must stand here." } as const;
   return { ok: true, value: trimmed.slice(0, column.longest) } as const;

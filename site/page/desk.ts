@@ -1,6 +1,6 @@
 import type { Cell, Evaluation, Graph, Node } from "../../lib/graph";
 import type { Sheet } from "../../worksheets/sheet";
-import type { Session } from "../state";
+import type { Controlled } from "../control";
 
 /** Where a node stands on the page. */
 export interface Place {
@@ -12,8 +12,7 @@ export interface Place {
 }
 
 /** What every part of the page works with. */
-export interface Desk {
-  readonly session: Session;
+export interface Desk extends Controlled {
   readonly graph: Graph;
   readonly sheets: readonly Sheet[];
   /** Present values. */

@@ -1,6 +1,6 @@
 import type { ChoiceInput, Input, QuantityInput, TableInput } from "../../lib/graph";
-import { choiceControl, quantityField, slider, tableControl } from "../control";
-import { h, symbol } from "../dom";
+import { choiceControl, lockKey, quantityField, slider, stepKeys, tableControl } from "../control";
+import { h, setAttribute, symbol } from "../dom";
 import { openedInputs, writtenInput } from "../state";
 import type { Desk, Part } from "./desk";
 import { ownMark } from "./own-mark";
@@ -15,15 +15,16 @@ export function inputLine(desk: Desk, traces: Traces, input: Input, id: string):
     case "choice":
       return chosenLine(desk, traces, input, id, choiceControl(input, desk.session));
     case "table":
-      return chosenLine(desk, traces, input, id, tableControl(input, desk.session));
+      return chosenLine(desk, traces, input, id, tableControl(input, desk));
   }
 }
 
 function quantityLine(desk: Desk, traces: Traces, input: QuantityInput, id: string): Part {
-  const { session } = desk;
   const toggle = traceToggle(traces, input, id);
-  const typed = quantityField(input, session);
-  const drawn = slider(input, session);
+  const typed = quantityField(input, desk);
+  const drawn = slider(input, desk);
+  const steps = stepKeys(input, desk);
+  const lock = lockKey(input, desk);
   const reset = resetButton(desk, input);
   const own = ownMark(desk, input);
   const element = h(
@@ -33,12 +34,13 @@ function quantityLine(desk: Desk, traces: Traces, input: QuantityInput, id: stri
     h("label", { class: "name", for: typed.field.id }, input.label),
     input.symbol ? symbol(input.symbol) : h("span", { class: "symbol" }),
     h("span", { class: "value" }, typed.field, " ", typed.unit),
-    h("span", { class: "control" }, drawn.element, reset.element, own.element),
+    h("span", { class: "control" }, drawn.element, steps.element, lock.element, reset.element, own.element),
     typed.remark,
     toggle.body,
   );
   const refresh = (): void => {
-    for (const part of [typed, drawn, reset, own]) part.refresh();
+    for (const part of [typed, drawn, steps, lock, reset, own]) part.refresh();
+    setAttribute(element, "data-locked", desk.locks.has(input.key));
   };
   return { element, watches: [input.key], refresh };
 }

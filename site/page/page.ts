@@ -1,10 +1,11 @@
-import { type Graph, type Program, sameValue } from "../../lib/graph";
+import { type Graph, isRefusal, type Program, type Ref, sameValue } from "../../lib/graph";
+import type { Pressure } from "../../lib/quantity";
 import { type Build, inputsOf } from "../../worksheets/build/build";
 import type { Sheet } from "../../worksheets/sheet";
 import { h } from "../dom";
 import { type Bases, type BuildFiles, createKeeping, type Keeping } from "../keep";
 import { bind } from "../runtime";
-import { createSession, differingInputs, preference } from "../state";
+import { createLocks, createSession, differingInputs, preference } from "../state";
 import { contents } from "./contents";
 import { type Desk, placesOf, usersOf } from "./desk";
 import { echo } from "./echo";
@@ -19,6 +20,7 @@ import { createParts } from "./parts";
 import { sheetSection } from "./sheet";
 import { createStandings } from "./standings";
 import { createTraces } from "./traces";
+import { trustedSpans } from "./trusted";
 import { createView } from "./view";
 
 export interface Notebook {
@@ -28,15 +30,32 @@ export interface Notebook {
   /** What is open at first. */
   readonly build: Build;
   readonly files: BuildFiles;
+  /** The cell that holds the pressure of the air around, for gauge pressures typed as absolute ones. */
+  readonly barometer: Ref<Pressure>;
   /** What links are told from. */
   readonly bases: Bases;
 }
 
 /** Builds the whole page into an element, and keeps it up to date. */
-export function mountPage(root: HTMLElement, { sheets, graph, program, build, files, bases }: Notebook): Keeping {
+export function mountPage(root: HTMLElement, { sheets, graph, program, build, files, bases, barometer }: Notebook): Keeping {
   const session = createSession({ graph, program, build, name: "as opened" });
   const binding = bind(graph, session.inputs, (keys) => show(keys));
-  const desk: Desk = { session, graph, sheets, values: binding.values, places: placesOf(sheets), users: usersOf(graph) };
+  const locks = createLocks();
+  const ambient = (): Pressure | undefined => {
+    const pressure = binding.values.get(barometer);
+    return isRefusal(pressure) ? undefined : pressure;
+  };
+  const desk: Desk = {
+    session,
+    locks,
+    ambient,
+    trusted: trustedSpans(graph),
+    graph,
+    sheets,
+    values: binding.values,
+    places: placesOf(sheets),
+    users: usersOf(graph),
+  };
   const standings = createStandings(desk);
   const moves = trackMoves(desk, standings);
   const parts = createParts();
@@ -93,6 +112,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     for (const each of surroundings) each.refresh();
   };
 
+  locks.subscribe((key) => parts.refresh([key]));
   session.subscribe((state, previous) => {
     const before = inputsOf(previous.build, previous.installation);
     const changes = Object.fromEntries(

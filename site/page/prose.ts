@@ -11,7 +11,7 @@ export function prosePart(desk: Desk, parts: readonly (string | Ref)[]): Part {
     if (typeof part === "string") return part;
     const node = nodeOf(desk.graph, part.key);
     if (node.type === "quantity") {
-      const grip = handle(node, desk.session);
+      const grip = handle(node, desk);
       refreshers.push(grip.refresh);
       return grip.element;
     }

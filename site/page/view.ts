@@ -14,10 +14,15 @@ export function createView(): View {
   const chosen = preference<ViewName>("view", ["reading", "bench"]);
   const listeners: ((name: ViewName) => void)[] = [];
   const wakefulness = staysAwake();
+  const coarse = window.matchMedia("(pointer: coarse)");
   const show = (): void => {
-    document.documentElement.dataset["view"] = chosen.value;
+    const { dataset } = document.documentElement;
+    dataset["view"] = chosen.value;
+    // Fingers get large keys in either view.
+    dataset["targets"] = chosen.value === "bench" || coarse.matches ? "large" : "small";
     wakefulness.want(chosen.value === "bench");
   };
+  coarse.addEventListener("change", show);
   show();
   return {
     get name() {

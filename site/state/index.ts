@@ -1,3 +1,4 @@
+export * from "./locks";
 export * from "./naming";
 export * from "./preference";
 export * from "./session";

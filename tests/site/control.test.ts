@@ -1,9 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { QuantityInput } from "../../lib/graph";
+import type { Pressure } from "../../lib/quantity";
 import { entry } from "../../site/control/entry";
 import { keySteps } from "../../site/control/keys";
 import { trackOf } from "../../site/control/track";
+import { trustedSpans } from "../../site/page/trusted";
+import { createLocks } from "../../site/state";
 import { ambient, ambientPressure, bore, cylinders, driveRatio, graph, leak } from "./fixture";
 
 const SI = { system: "SI", own: {} } as const;
@@ -77,4 +80,26 @@ test("entry(input, text) refuses what is outside the span, and says the span in 
 test("entry(input, text) refuses another kind's unit, and parts of a whole number", () => {
   expect(entry(ambient, ambient.key, "30 psi", SI).ok).toBe(false);
   expect(entry(cylinders, cylinders.key, "6.5", SI)).toEqual({ ok: false, message: '"6.5" is not a whole number' });
+});
+
+test("entry(input, text) takes a gauge pressure for an absolute one by the barometer, and says so", () => {
+  const read = entry(ambientPressure, ambientPressure.key, "0.05 bar g", SI, 96e3 as Pressure);
+  expect(read).toMatchObject({ ok: true, value: 101e3 });
+  expect(read.ok && read.readAs).toContain("with the barometer at");
+  expect(entry(ambientPressure, ambientPressure.key, "0.05 bar g", SI).ok).toBe(false);
+});
+
+test("trustedSpans(graph) finds where an input feeds a model with a span", () => {
+  expect(trustedSpans(graph).get("driveRatio")).toEqual({ span: [0.6, 2.5], notes: ["The fit holds drive ratios of 0.6 to 2.5."] });
+  expect(trustedSpans(graph).size).toBe(1);
+});
+
+test("createLocks() tells of each lock once", () => {
+  const [locks, told] = [createLocks(), [] as string[]];
+  locks.subscribe((key) => told.push(key));
+  locks.toggle("driveRatio");
+  expect(locks.has("driveRatio")).toBe(true);
+  locks.toggle("driveRatio");
+  expect(locks.has("driveRatio")).toBe(false);
+  expect(told).toEqual(["driveRatio", "driveRatio"]);
 });

@@ -2,7 +2,8 @@ import { compile, type Evaluation } from "../../lib/graph";
 import { type Desk, placesOf, usersOf } from "../../site/page/desk";
 import { trackMoves } from "../../site/page/moves";
 import { createStandings } from "../../site/page/standings";
-import { createSession } from "../../site/state";
+import { trustedSpans } from "../../site/page/trusted";
+import { createLocks, createSession } from "../../site/state";
 import { build } from "./build";
 import { graph } from "./fixture";
 import { sheets } from "./sheets";
@@ -14,6 +15,9 @@ export function deskOfFixture() {
   let evaluation: Evaluation = program.run(session.inputs);
   const desk: Desk = {
     session,
+    locks: createLocks(),
+    ambient: () => undefined,
+    trusted: trustedSpans(graph),
     graph,
     sheets,
     values: { get: (reference) => evaluation.get(reference) },
