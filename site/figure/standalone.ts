@@ -59,7 +59,7 @@ function inlineLooks(picture: SVGSVGElement): void {
   const shown = new Map<Element, readonly string[]>();
   for (const element of [picture, ...picture.querySelectorAll("*")]) {
     const style = getComputedStyle(element);
-    const own = looks.map((look) => (look === "font-family" ? generic(style.fontFamily) : style.getPropertyValue(look)));
+    const own = looks.map((look) => lookOf(style, look));
     const around = shown.get(element.parentElement!);
     shown.set(element, own);
     for (const [i, look] of looks.entries()) {
@@ -74,7 +74,10 @@ function inlineLooks(picture: SVGSVGElement): void {
   }
 }
 
-/** The last family of a list: the one that every program has. */
-function generic(families: string): string {
-  return families.split(",").at(-1)!.trim();
+function lookOf(style: CSSStyleDeclaration, look: (typeof looks)[number]): string {
+  // The last family of a list is the one that every program has.
+  if (look === "font-family") return style.fontFamily.split(",").at(-1)!.trim();
+  // As a whole it also has what forced colours ask of pictures among letters.
+  if (look === "font-variant") return style.fontVariantNumeric;
+  return style.getPropertyValue(look);
 }
