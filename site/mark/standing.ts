@@ -12,6 +12,17 @@ export function marginWords(margin: number): string {
   return `${figure} % ${margin < 0 ? "past" : "left"}`;
 }
 
+/** Room left, and what it was where its class has changed: "3.1 % past, was 4.0 % left". */
+export function classWords(now: Stood, before: Stood | undefined): string {
+  const changed = before !== undefined && before.standing !== now.standing;
+  return changed ? `${marginWords(now.margin)}, was ${marginWords(before.margin)}` : marginWords(now.margin);
+}
+
+interface Stood {
+  readonly margin: number;
+  readonly standing: Standing;
+}
+
 /** The mark of a class, never by colour alone: shape and word. */
 export function standingShape(standing: Standing): string {
   return shapes[standing];

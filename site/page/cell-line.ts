@@ -1,17 +1,23 @@
 import { type Cell, type Check, isRefusal, outsideRange, type Refusal } from "../../lib/graph";
 import { h, setAttribute, setText, symbol } from "../dom";
 import { movement } from "../mark";
-import { type Measured, written } from "../state";
+import { type Measured, written, writtenInput } from "../state";
 import { checkLines } from "./check-lines";
-import { type Desk, nodeOf, operandKeys, type Part } from "./desk";
+import { type Desk, inSentence, nodeOf, operandKeys, type Part } from "./desk";
 import { limitPlace } from "./limit-place";
 import { lineLink } from "./link";
 import type { Standings } from "./standings";
 import { traceToggle } from "./toggle";
 import type { Traces } from "./traces";
+import type { Workable } from "./workable";
 
 /** A value on its ruled line: name, symbol, number, movement, limit. */
-export function cellLine(desk: Desk, standings: Standings, traces: Traces, cell: Cell, id: string): Part {
+export function cellLine(
+  desk: Desk,
+  { standings, traces, workable }: { readonly standings: Standings; readonly traces: Traces; readonly workable: Workable },
+  cell: Cell,
+  id: string,
+): Part {
   const toggle = traceToggle(traces, cell, id);
   const number = h("span", { class: "number" });
   const unit = h("span", { class: "unit" });
@@ -52,7 +58,7 @@ export function cellLine(desk: Desk, standings: Standings, traces: Traces, cell:
       setText(number, "–");
       setText(unit, "");
       setText(moved, "");
-      say(refusalWords(desk, cell, now));
+      say(refusalWords(desk, workable, cell, now));
     } else {
       if (cell.kind !== undefined) showScalar(now);
       const outside = outsideRange(cell, desk.values as never);
@@ -75,9 +81,18 @@ export function cellLine(desk: Desk, standings: Standings, traces: Traces, cell:
   return { element, watches: [cell.key, ...operandKeys(cell)], refresh };
 }
 
-/** The root of a refusal speaks; those that wait name it. */
-function refusalWords(desk: Desk, cell: Cell, refusal: Refusal): readonly (string | Node)[] {
+/** The root of a refusal speaks, and offers the way back to where it last had an answer; those that wait name it. */
+function refusalWords(desk: Desk, workable: Workable, cell: Cell, refusal: Refusal): readonly (string | Node)[] {
   if (refusal.root !== cell.key) return ["waits for ", lineLink(desk, nodeOf(desk.graph, refusal.root))];
-  return [h("strong", {}, refusal.fault ? "This line is at fault. " : "No answer. "), `${refusal.words}.`.replace(/\.\.$/, ".")];
+  const why = [
+    h("strong", {}, refusal.fault ? "This line is at fault. " : "No answer. "),
+    `${refusal.words.charAt(0).toUpperCase()}${refusal.words.slice(1)}.`.replace(/\.\.$/, "."),
+  ];
+  const last = workable.of(cell.key);
+  const input = last && nodeOf(desk.graph, last.key);
+  if (!last || !input || input.type === "cell") return why;
+  const { units } = desk.session.state;
+  const value = input.type === "quantity" ? writtenInput(units, input, last.value as number).text : input.type === "choice" ? (input.options[last.value as string] ?? "") : "the rows before";
+  const back = h("button", { type: "button", class: "quiet", onclick: () => desk.session.set(last.key, last.value) }, `Back to ${inSentence(input.label)} ${value}`);
+  return [...why, " ", back];
 }
-

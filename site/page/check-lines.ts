@@ -1,6 +1,7 @@
 import type { Cell, Check } from "../../lib/graph";
 import { h, setText } from "../dom";
 import { written } from "../state";
+import { checkName } from "./check-name";
 import type { Desk } from "./desk";
 import { limitPlace } from "./limit-place";
 import { sameCheck, type Standings } from "./standings";
@@ -48,9 +49,4 @@ export function checkLines(desk: Desk, standings: Standings, cell: Cell): { read
       element.hidden = inOrder.length === 0;
     },
   };
-}
-
-/** Part and quantity; the quantity alone where it names its part already. */
-function checkName({ component, label }: Check): string {
-  return label.toLowerCase().includes(component.toLowerCase()) ? label : `${component}: ${label}`;
 }

@@ -1,20 +1,18 @@
-import { isRefusal, type Cell } from "../../lib/graph";
+import type { Cell } from "../../lib/graph";
 import { h, setAttribute, setChildren, setText } from "../dom";
-import { limitRule, marginWords, movement, spark, standingMark } from "../mark";
-import { type Measured, written, writtenInput } from "../state";
+import { inputsOf } from "../../worksheets/build/build";
+import { spark } from "../mark";
+import { changeName } from "../state";
 import { type Desk, nodeOf } from "./desk";
-import { type Felt, feltElsewhere } from "./felt";
+import { briefWords, spokenWords } from "./echo-words";
+import { type EchoItem, echoItem } from "./echo-item";
+import { feltElsewhere } from "./felt";
 import type { Moves } from "./moves";
-import { sameCheck, type Standings } from "./standings";
+import type { Standings } from "./standings";
 
 const longest = 5;
 /** Rest after a release before the list is sorted again, in milliseconds. */
 const settling = 400;
-
-interface Item {
-  readonly element: HTMLElement;
-  show(felt: Felt | undefined): void;
-}
 
 /** "Felt elsewhere": what moved in other sheets because of what the hand does. Its order stands still during a gesture. */
 export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly element: HTMLElement; refresh(): void } {
@@ -47,12 +45,12 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly
     setAttribute(pull, "aria-expanded", String(open));
   };
 
-  const items = new Map<Cell, Item>();
+  const items = new Map<Cell, EchoItem>();
   let order: readonly Cell[] = [];
   let frozen = false;
   let timer: number | undefined;
 
-  const itemOf = (cell: Cell): Item => {
+  const itemOf = (cell: Cell): EchoItem => {
     let item = items.get(cell);
     if (!item) {
       item = echoItem(desk, standings, moves, cell);
@@ -71,12 +69,12 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly
     const others = ranked.filter((cell) => !order.includes(cell)).length;
     setText(rest, restWords(felt.length, others, moves.keys.length));
     setText(cause, causeWords(desk, moves));
-    setText(brief, order.slice(0, 3).map((cell) => briefWords(desk, cell)).join(" · ") || "nothing has moved");
+    setText(brief, order.slice(0, 3).map((cell) => briefWords(desk, cell, byCell.get(cell))).join(" · ") || "nothing has moved");
     const [key] = moves.keys;
     gesture.hidden = key === undefined || moves.keys.length > 1;
     if (key === undefined || gesture.hidden) return;
     track.show(moves.samples(key));
-    setText(gestureName, session.state.gesture ? "" : (session.state.done.at(-1)?.name ?? ""));
+    setText(gestureName, gestureWords(desk));
   };
 
   session.subscribe((state, previous) => {
@@ -85,7 +83,9 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly
       frozen = true;
       order = [];
     }
-    if (!state.gesture && previous.gesture) {
+    const typed = !state.gesture && !previous.gesture && state.build !== previous.build;
+    if (typed || (!state.gesture && previous.gesture)) {
+      window.clearTimeout(timer);
       timer = window.setTimeout(() => {
         frozen = false;
         refresh();
@@ -94,50 +94,6 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly
     }
   });
   return { element, refresh };
-}
-
-function echoItem(desk: Desk, standings: Standings, moves: Moves, cell: Cell): Item {
-  const place = desk.places.get(cell.key);
-  const value = h("span", { class: "value" });
-  const moved = h("span", { class: "movement" });
-  const since = h("span", { class: "since" });
-  const line = spark();
-  const rule = limitRule();
-  const mark = standingMark();
-  const limit = h("span", { class: "limit" }, rule.element, mark.element);
-  const element = h(
-    "li",
-    { class: "echo-item" },
-    h("a", { class: "echo-name", href: `#${place?.id ?? ""}` }, h("span", { class: "letter" }, place?.letter ?? ""), " ", cell.label),
-    h("span", { class: "echo-figures" }, value, moved, since, line.element),
-    limit,
-  );
-  return {
-    element,
-    show: (felt) => {
-      const now = desk.values.get(cell);
-      const { units, held } = desk.session.state;
-      limit.hidden = !felt?.tightest;
-      if (felt?.tightest) {
-        const { tightest } = felt;
-        rule.show(tightest.margin, tightest.standing, sameCheck(tightest, standings.held(cell))?.margin);
-        mark.show(tightest.standing, `${marginWords(tightest.margin)}, ${tightest.component}`);
-      }
-      line.show(moves.samples(cell.key));
-      if (isRefusal(now) || typeof now !== "number") {
-        setText(value, isRefusal(now) ? "no answer" : felt?.tightest ? written(units, felt.tightest, felt.tightest.value).text : "");
-        for (const text of [moved, since]) setText(text, "");
-        return;
-      }
-      const measured = cell as Measured;
-      const [before, reference] = [moves.before(cell), held.evaluation.get(cell)];
-      setText(value, written(units, measured, now, { steady: true }).text);
-      const against = typeof reference === "number" ? movement(units, measured, now, reference) : "";
-      const lately = typeof before === "number" ? movement(units, measured, now, before) : "";
-      setText(moved, against || "=");
-      setText(since, lately && lately !== against ? lately.slice(2) : "");
-    },
-  };
 }
 
 function causeWords(desk: Desk, moves: Moves): string {
@@ -149,37 +105,17 @@ function causeWords(desk: Desk, moves: Moves): string {
   return others.length > 0 ? `${verb} ${label} and ${others.length} more` : `${verb} ${label}`;
 }
 
+/** What the hand has done so far, or did last. */
+function gestureWords(desk: Desk): string {
+  const { graph, session } = desk;
+  const { gesture, units, installation, done } = session.state;
+  if (!gesture) return done.at(-1)?.name ?? "";
+  const name = changeName(graph, units, inputsOf(gesture.before, installation), session.inputs);
+  return name === "no value" ? "" : name;
+}
+
 function restWords(all: number, others: number, moved: number): string {
   if (moved === 0) return "";
   if (all === 0) return "Nothing outside this sheet has moved.";
   return others > 0 ? `${others} more moved less` : "";
-}
-
-function briefWords(desk: Desk, cell: Cell): string {
-  const { units, held } = desk.session.state;
-  const [now, before] = [desk.values.get(cell), held.evaluation.get(cell)];
-  if (typeof now !== "number" || cell.kind === undefined) return cell.label;
-  const measured = cell as Measured;
-  const step = typeof before === "number" ? movement(units, measured, now, before) : "";
-  return `${cell.label} ${written(units, measured, now, { steady: true }).text} ${step}`.trim();
-}
-
-/** What is said aloud after a release. */
-function spokenWords(desk: Desk, standings: Standings, moves: Moves): string {
-  const [key] = moves.keys;
-  const node = key === undefined ? undefined : nodeOf(desk.graph, key);
-  if (node?.type !== "quantity") return "";
-  const value = writtenInput(desk.session.state.units, node, desk.session.inputs[node.key] as number).text;
-  const changed = desk.graph.cells.flatMap((cell) =>
-    standings
-      .of(cell)
-      .filter((check) => {
-        const old = sameCheck(check, moves.checksBefore(cell));
-        return old !== undefined && old.standing !== check.standing;
-      })
-      .map((check) => `${check.component}, ${marginWords(check.margin)}`),
-  );
-  if (changed.length === 0) return `${node.label} ${value}. No limit changed.`;
-  const count = changed.length === 1 ? "One limit" : `${changed.length} limits`;
-  return `${node.label} ${value}. ${count} changed: ${changed.slice(0, 4).join("; ")}.`;
 }

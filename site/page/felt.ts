@@ -13,7 +13,10 @@ export interface Felt {
   readonly cell: Cell;
   /** Whether a limit's class changed since the hand began. */
   readonly classChanged: boolean;
-  readonly tightest: Check | undefined;
+  /** The limit that tells of it: of a value with parts the one that moved most, else the tightest. */
+  readonly check: Check | undefined;
+  /** How that limit stood when the hand began. */
+  readonly before: Check | undefined;
   readonly marginShift: number;
   readonly share: number;
 }
@@ -37,28 +40,48 @@ export function feltElsewhere(desk: Desk, standings: Standings, moves: Moves): r
 function feltBy(desk: Desk, standings: Standings, moves: Moves, cell: Cell): Felt | undefined {
   const [now, before] = [desk.values.get(cell), moves.before(cell)];
   if (now === before || before === undefined) return undefined;
-  if (isRefusal(now) !== isRefusal(before)) return { cell, classChanged: true, tightest: undefined, marginShift: 0, share: 1 };
+  if (isRefusal(now) !== isRefusal(before)) {
+    return { cell, classChanged: true, check: undefined, before: undefined, marginShift: 0, share: 1 };
+  }
   if (isRefusal(now)) return undefined;
-  const checks = standings.of(cell);
-  const old = moves.checksBefore(cell);
-  const [tightest] = checks;
-  const classChanged = checks.some((check) => sameCheck(check, old)?.standing !== check.standing) && old.length > 0;
+  const shifts = standings
+    .of(cell)
+    .map((check) => shiftOf(check, moves.checksBefore(cell)))
+    .sort((a, b) => Number(b.classChanged) - Number(a.classChanged) || b.marginShift - a.marginShift);
+  const [first] = shifts;
+  const classChanged = first?.classChanged ?? false;
+  const marginShift = Math.max(0, ...shifts.map((shift) => shift.marginShift));
   if (cell.kind === undefined) {
-    return classChanged ? { cell, classChanged, tightest, marginShift: shiftOf(checks, old), share: 0 } : undefined;
+    if (!first || !(classChanged || marginShift > surely)) return undefined;
+    return { cell, classChanged, check: first.check, before: first.before, marginShift, share: 0 };
   }
   if (typeof now !== "number" || typeof before !== "number") return undefined;
   const share = Math.abs(now - before) / Math.max(Math.abs(now), Math.abs(before));
   const moved = share > surely || (share > never && movedInDigits(desk, cell as Measured, now, before));
   if (!classChanged && !moved) return undefined;
-  return { cell, classChanged, tightest, marginShift: shiftOf(checks, old), share };
+  const told = classChanged ? first : shifts.find(({ check }) => check === standings.of(cell)[0]);
+  return { cell, classChanged, check: told?.check, before: told?.before, marginShift, share };
+}
+
+interface Shift {
+  readonly check: Check;
+  readonly before: Check | undefined;
+  readonly classChanged: boolean;
+  readonly marginShift: number;
+}
+
+function shiftOf(check: Check, old: readonly Check[]): Shift {
+  const before = sameCheck(check, old);
+  const shift = Math.abs(check.margin - (before?.margin ?? check.margin));
+  return {
+    check,
+    before,
+    classChanged: before !== undefined && before.standing !== check.standing,
+    marginShift: Number.isFinite(shift) ? shift : 0,
+  };
 }
 
 function movedInDigits(desk: Desk, measured: Measured, now: number, before: number): boolean {
   const { units } = desk.session.state;
   return written(units, measured, now).number !== written(units, measured, before).number;
-}
-
-function shiftOf(checks: readonly Check[], old: readonly Check[]): number {
-  const shifts = checks.map((check) => Math.abs(check.margin - (sameCheck(check, old)?.margin ?? check.margin)));
-  return Math.max(0, ...shifts.filter(Number.isFinite));
 }

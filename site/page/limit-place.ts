@@ -1,6 +1,6 @@
 import type { Check } from "../../lib/graph";
 import { h, setAttribute, setText } from "../dom";
-import { limitRule, marginWords, standingMark } from "../mark";
+import { classWords, limitRule, marginWords, standingMark } from "../mark";
 import { sameCheck } from "./standings";
 
 /** Ruler and words for the tightest of some checks; says how many more there are. Empty without any. */
@@ -17,8 +17,10 @@ export function limitPlace() {
       element.hidden = tightest === undefined;
       if (!tightest) return;
       const { margin, standing, component } = tightest;
-      rule.show(margin, standing, sameCheck(tightest, held)?.margin);
-      mark.show(standing, named ? `${marginWords(margin)}, ${component}` : marginWords(margin));
+      const before = sameCheck(tightest, held);
+      rule.show(margin, standing, before?.margin);
+      const words = classWords(tightest, before);
+      mark.show(standing, named ? `${words}, ${component}` : words);
       setText(more, checks.length > 1 ? `+${checks.length - 1} more` : "");
       setAttribute(more, "title", checks.length > 1 ? checks.slice(1).map((check) => `${check.component}: ${marginWords(check.margin)}`).join("; ") : undefined);
     },

@@ -10,6 +10,7 @@ import { contents } from "./contents";
 import { type Desk, placesOf, usersOf } from "./desk";
 import { echo } from "./echo";
 import { findDialog } from "./find";
+import { dimUnderTouch } from "./hand-down";
 import { header, headButton } from "./header";
 import { keyList } from "./key-list";
 import { listenToKeys } from "./keyboard";
@@ -22,6 +23,8 @@ import { createStandings } from "./standings";
 import { createTraces } from "./traces";
 import { trustedSpans } from "./trusted";
 import { createView } from "./view";
+import { createWorkable } from "./workable";
+import { workingWord } from "./working";
 
 export interface Notebook {
   readonly sheets: readonly Sheet[];
@@ -58,6 +61,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   };
   const standings = createStandings(desk);
   const moves = trackMoves(desk, standings);
+  const workable = createWorkable(desk, moves);
   const parts = createParts();
   const traces = createTraces(desk);
   const notice = noticeLine();
@@ -66,6 +70,8 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const [find, keys] = [findDialog(desk), keyList(single)];
   const keeping = createKeeping({ session, graph, bases, files, mention: notice.mention });
   const head = header(desk, [...keeping.actions, headButton("Find", "/", find.open), headButton("Keys", "?", keys.open)], notice, view);
+  const working = workingWord(root, () => binding.settled());
+  working.begin();
   let mounted = false;
 
   const mount = (): void => {
@@ -73,7 +79,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     const list = contents(desk, standings);
     const felt = echo(desk, standings, moves);
     const book = ledger(desk, standings);
-    const main = h("main", {}, ...sheets.map((sheet) => sheetSection(desk, standings, parts, traces, sheet)), book.element);
+    const main = h("main", {}, ...sheets.map((sheet) => sheetSection(desk, { standings, parts, traces, workable }, sheet)), book.element);
     const side = h("div", { class: "side" }, list.element, felt.element);
     root.replaceChildren(
       h("a", { class: "skip", href: "#sheets" }, "To the sheets"),
@@ -90,6 +96,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
       document.documentElement.style.setProperty("--head", `${head.element.offsetHeight}px`);
     }).observe(head.element);
     surroundings = [list, felt, book, traces];
+    dimUnderTouch(desk, root);
     listenToKeys(desk, { notice, traces, single, find, list: keys });
     showAll();
     if (location.hash) document.getElementById(location.hash.slice(1))?.scrollIntoView();
@@ -97,12 +104,14 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
 
   let surroundings: readonly { refresh(): void }[] = [];
   const show = (keys: ReadonlySet<string>): void => {
+    working.end();
     standings.update(keys);
     if (!mounted) {
       mount();
       return;
     }
     moves.sample();
+    workable.update();
     parts.refresh(keys);
     for (const each of surroundings) each.refresh();
   };
@@ -118,7 +127,10 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     const changes = Object.fromEntries(
       differingInputs(graph, before, session.inputs).map((key) => [key, session.inputs[key]]),
     );
-    if (Object.keys(changes).length > 0) binding.set(changes);
+    if (Object.keys(changes).length > 0) {
+      working.begin();
+      binding.set(changes);
+    }
     if (!state.gesture || !previous.gesture) head.refresh();
     const wider =
       state.units !== previous.units ||

@@ -1,6 +1,7 @@
 import type { Block, Sheet } from "../../worksheets/sheet";
 import { h } from "../dom";
 import { cellLine } from "./cell-line";
+import { guarded } from "./crash";
 import { applies, type Desk, type Part, sheetLetter } from "./desk";
 import { figurePart } from "./figure";
 import { inputLine } from "./input-line";
@@ -9,9 +10,18 @@ import { prosePart } from "./prose";
 import type { Standings } from "./standings";
 import { tabulationPart } from "./tabulation";
 import type { Traces } from "./traces";
+import type { Workable } from "./workable";
+
+/** What a sheet's lines work with. */
+export interface Works {
+  readonly standings: Standings;
+  readonly parts: Parts;
+  readonly traces: Traces;
+  readonly workable: Workable;
+}
 
 /** One worksheet as a section of the page, in reading order. */
-export function sheetSection(desk: Desk, standings: Standings, parts: Parts, traces: Traces, sheet: Sheet): HTMLElement {
+export function sheetSection(desk: Desk, { standings, parts, traces, workable }: Works, sheet: Sheet): HTMLElement {
   const letter = sheetLetter(desk.sheets.indexOf(sheet));
   const seen = new Set<string>();
   const titleId = `title-of-${sheet.key}`;
@@ -23,19 +33,25 @@ export function sheetSection(desk: Desk, standings: Standings, parts: Parts, tra
       case "caution":
         return h("div", { class: "caution", role: "note" }, h("strong", {}, "Caution"), h("p", {}, block.text));
       case "prose":
-        return parts.add(prosePart(desk, block.parts)).element;
-      case "figure":
-        return parts.add(figurePart(desk, block.figure)).element;
-      case "tabulation":
-        return parts.add(tabulationPart(desk, block.tabulation)).element;
+        return parts.add(guarded(`A sentence of "${sheet.title}"`, [], () => prosePart(desk, block.parts))).element;
+      case "figure": {
+        const { title, from } = block.figure;
+        const watches = Object.values(from).map(({ key }) => key);
+        return parts.add(guarded(`The figure "${title}"`, watches, () => figurePart(desk, block.figure))).element;
+      }
+      case "tabulation": {
+        const { title, of } = block.tabulation;
+        return parts.add(guarded(`The table "${title}"`, [of.key], () => tabulationPart(desk, block.tabulation))).element;
+      }
       case "line": {
         const { node } = block;
         const place = desk.places.get(node.key)!;
         const first = place.sheet === sheet && !seen.has(node.key);
         seen.add(node.key);
         const id = first ? place.id : `${sheet.key}-${index}-${node.key}`;
-        const line: Part = node.type === "cell" ? cellLine(desk, standings, traces, node, id) : inputLine(desk, traces, node, id);
-        return parts.add(line).element;
+        const line = (): Part =>
+          node.type === "cell" ? cellLine(desk, { standings, traces, workable }, node, id) : inputLine(desk, traces, node, id);
+        return parts.add(guarded(`The line "${node.label}"`, [node.key], line)).element;
       }
     }
   };

@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
 import { checksOf } from "../../lib/graph";
 import { feltElsewhere } from "../../site/page/felt";
+import { followersOf } from "../../site/page/hand-down";
 import { refusingRoots, refusedOn } from "../../site/page/refused";
+import { createWorkable } from "../../site/page/workable";
 import { deskOfFixture } from "./desk";
 import * as f from "./fixture";
 import { sheets } from "./sheets";
@@ -103,4 +105,44 @@ test("refusingRoots() names where an answer is missing, refusedOn() how many lin
   expect([refusedOn(desk, sheetNamed("blower")), refusedOn(desk, sheetNamed("belt")), refusedOn(desk, sheetNamed("sea"))]).toEqual([
     5, 1, 0,
   ]);
+});
+
+test("feltElsewhere() names the limit within a value with parts that tells of it, and how it stood", () => {
+  const { desk, session, standings, moves, settle } = deskOfFixture();
+  // The alternator turns 2.6 times as fast: from 117 past its 120 turns a second.
+  session.set("engineSpeed", 46.5);
+  settle();
+  const belt = feltElsewhere(desk, standings, moves).find(({ cell }) => cell.key === "beltLoads")!;
+  expect(belt.check).toMatchObject({ component: "alternator", standing: "past" });
+  expect(belt.before).toMatchObject({ component: "alternator", value: 117, standing: "near" });
+  expect(belt.classChanged).toBe(true);
+});
+
+test("workableOf() goes back to the last value at which the line had an answer", () => {
+  const { desk, session, moves, settle } = deskOfFixture();
+  const workable = createWorkable(desk, moves);
+  workable.update();
+  session.begin("driveRatio");
+  for (const ratio of [2.8, 3.1, 3.3, 3.4]) {
+    session.set("driveRatio", ratio);
+    settle();
+    workable.update();
+  }
+  session.end();
+  expect(workable.of("pressureRatio")).toEqual({ key: "driveRatio", value: 3.1 });
+  session.set("driveRatio", 2);
+  settle();
+  workable.update();
+  expect(workable.of("pressureRatio")).toBeUndefined();
+  session.set("driveRatio", 3.3);
+  settle();
+  workable.update();
+  expect(workable.of("pressureRatio")).toEqual({ key: "driveRatio", value: 2 });
+});
+
+test("followersOf(desk, key) is everything that an input moves", () => {
+  const { desk } = deskOfFixture();
+  expect([...followersOf(desk, "leak")].sort()).toEqual(
+    ["beltPower", "blowerPower", "chargeTemperature", "outletPressure", "outletTemperature", "pressureRatio"].sort(),
+  );
 });
