@@ -67,14 +67,22 @@ export interface CoolerOutlet {
  * @example chargeCoolerOutlet({ effectiveness: 0.75, sinkTemperature: 300, restriction: { massFlow: 0.6, density: 2, pressureLoss: 9000 } }, { massFlow: 0.5, temperature: 450, pressure: 2.5e5 }).temperature // 337.5
  */
 export function chargeCoolerOutlet(cooler: ChargeCooler, inlet: CoolerInlet): CoolerOutlet {
-  const { effectiveness, sinkTemperature, restriction } = cooler;
+  const { effectiveness, sinkTemperature } = cooler;
   const { massFlow, temperature, pressure, gas = dryAir } = inlet;
   requireWithin("chargeCoolerOutlet: effectiveness", effectiveness, [0, 1]);
   requirePositive("chargeCoolerOutlet: sinkTemperature", sinkTemperature, "K");
+  const outlet = throughCooler(cooler, { massFlow, temperature, pressure, gas });
+  requirePositive("chargeCoolerOutlet: pressure left after the loss", outlet.pressure, "Pa");
+  return outlet;
+}
+
+/** As chargeCoolerOutlet, unguarded and down to pressures below 0, for solvers on their way to an answer. */
+export function throughCooler(cooler: ChargeCooler, inlet: Required<CoolerInlet>): CoolerOutlet {
+  const { effectiveness, sinkTemperature, restriction } = cooler;
+  const { massFlow, temperature, pressure, gas } = inlet;
   const outlet = (temperature - effectiveness * (temperature - sinkTemperature)) as Temperature;
   const density = pressure / (gas.gasConstant * 0.5 * (temperature + outlet));
   const pressureLoss = restrictionLoss(restriction, massFlow, density as Density);
-  requirePositive("chargeCoolerOutlet: pressure left after the loss", pressure - pressureLoss, "Pa");
   return {
     temperature: outlet,
     pressure: (pressure - pressureLoss) as Pressure,

@@ -8,7 +8,15 @@ export {
   blowerWorkPerTurn,
 } from "./blower";
 export * from "./blowerLeakage";
-export * from "./chargeCooler";
+export {
+  type ChargeCooler,
+  type Condensate,
+  type CooledCharge,
+  type CoolerInlet,
+  type CoolerOutlet,
+  chargeCondensate,
+  chargeCoolerOutlet,
+} from "./chargeCooler";
 export {
   chargePath,
   chargePathAtIdle,
@@ -42,9 +50,11 @@ export { type GasSource, plainGases } from "./point/gasSource";
 export { inventedOperatingBuild } from "./point/inventedOperatingBuild";
 export type { LimitMargin } from "./point/limits";
 export * from "./point/operatingBuild";
+export * from "./point/operatingHeatBalance";
 export { type OperatingQuestion, operatingPoint } from "./point/operatingPoint";
 export * from "./point/operatingResult";
 export { type SweepPoint, sweep } from "./point/sweep";
+export * from "./point/threeArrangements";
 export * from "./turbine";
 export {
   type TurbineDrop,

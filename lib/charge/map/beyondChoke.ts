@@ -10,6 +10,9 @@ export interface ChokeEnd {
   readonly throatFlow: number;
 }
 
+/** Limit of the throttling, as a logarithm of the ratio: no trial of a solver takes all the pressure. */
+const mostThrottled = 4;
+
 /**
  * Logarithm of the pressure ratio beyond choke [–]: the line goes on along its tangent, and levels off at a little
  * below a ratio of 1, where the wheel is no more than a throttle that costs the velocity head of its throat.
@@ -21,5 +24,5 @@ export function logRatioBeyondChoke(end: ChokeEnd, flow: number): number {
   const tangent = fall > 0 ? fall * Math.expm1((-end.steepness * past) / fall) : 0;
   // half of γ M², M ≈ 0.58 of the flow over that which chokes the throat
   const throttled = (0.7 * 0.58 ** 2 * (flow * flow - end.flow * end.flow)) / (end.throatFlow * end.throatFlow);
-  return end.logRatio + tangent - throttled;
+  return end.logRatio + tangent - throttled / (1 + throttled / mostThrottled);
 }

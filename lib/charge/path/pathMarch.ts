@@ -2,7 +2,7 @@ import { restrictionLoss } from "../../engine";
 import type { Gas } from "../../fluid";
 import type { Fraction, MassFlow, Power, Pressure, Ratio, RotationalSpeed, SpecificEnergy } from "../../quantity/kinds";
 import { blowerShaftPower, displaced } from "../blower";
-import { chargeCoolerOutlet } from "../chargeCooler";
+import { throughCooler } from "../chargeCooler";
 import type { Surroundings } from "../chargePathBuild";
 import type { BlowerElement, ChargeElement, CompressorBankElement, CoolerElement, SprayElement } from "./elements";
 import type {
@@ -52,8 +52,8 @@ export function pathMarch(path: readonly ChargeElement[], setting: PathSetting, 
     switch (element.kind) {
       case "restriction": {
         const density = state.gas.density(state.temperature, state.pressure);
-        const left = state.pressure - restrictionLoss(element.restriction, state.massFlow, density);
-        state = moved(state, remaining(element, left), state.temperature);
+        const loss = restrictionLoss(element.restriction, state.massFlow, density);
+        state = moved(state, lessened(state.pressure, loss), state.temperature);
         break;
       }
       case "compressorBank": {
@@ -107,7 +107,7 @@ function compressed(element: CompressorBankElement, inlet: ChargeState, speed: n
   const point = compressor.at(correctedFlow, correctedSpeed);
   const specificWork = point.correctedWork * warmth;
   const outletTemperature = gas.temperatureAtEnthalpy((gas.enthalpy(temperature) + specificWork) as SpecificEnergy);
-  const pressure = remaining(element, inlet.pressure * point.pressureRatio);
+  const pressure = (inlet.pressure * point.pressureRatio) as Pressure;
   return {
     element,
     speed: speed as RotationalSpeed,
@@ -129,11 +129,16 @@ function cooled(element: CoolerElement, inlet: ChargeState): MarchedCooler {
       : coolingEffectiveness(cooling, massFlow, massFlow * gas.specificHeat(temperature))
   ) as Fraction;
   const { sinkTemperature } = cooling;
-  const outlet = chargeCoolerOutlet(
+  const outlet = throughCooler(
     { effectiveness, sinkTemperature, restriction },
     { massFlow, temperature, pressure, gas },
   );
-  return { element, effectiveness, cooled: outlet, outlet: moved(inlet, outlet.pressure, outlet.temperature) };
+  return {
+    element,
+    effectiveness,
+    cooled: outlet,
+    outlet: moved(inlet, lessened(pressure, outlet.pressureLoss), outlet.temperature),
+  };
 }
 
 function wetted(element: SprayElement, inlet: ChargeState, moistGas: PathSetting["moistGas"]): MarchedSpray {
@@ -151,7 +156,7 @@ function wetted(element: SprayElement, inlet: ChargeState, moistGas: PathSetting
 }
 
 function unloaded(element: BlowerElement, inlet: ChargeState, engineSpeed: number): MarchedBlower {
-  const { blower } = element;
+  const { blower, bypassShare = 0 } = element;
   const speed = (blower.driveRatio * engineSpeed) as RotationalSpeed;
   const idle = displaced(blower, {
     blowerSpeed: speed,
@@ -169,7 +174,7 @@ function unloaded(element: BlowerElement, inlet: ChargeState, engineSpeed: numbe
     gasPower: 0 as Power,
     shaftPower: blowerShaftPower(blower, speed, 0 as Power),
     mismatch: 0,
-    surplus: Math.log(idle.massFlow / inlet.massFlow),
+    surplus: Math.log(((1 - bypassShare) * idle.massFlow) / inlet.massFlow),
     inlet,
     outlet: inlet,
   };
@@ -201,11 +206,16 @@ function blown(element: BlowerElement, inlet: ChargeState, engineSpeed: number, 
     mismatch: Math.log(((1 - bypassShare) * passed.massFlow) / massFlow),
     surplus: 0,
     inlet,
-    outlet: moved(inlet, remaining(element, inletPressure * ratio), gas.temperatureAtEnthalpy(after)),
+    outlet: moved(inlet, (inletPressure * ratio) as Pressure, gas.temperatureAtEnthalpy(after)),
   };
 }
 
-function remaining(element: ChargeElement, pressure: number): Pressure {
-  if (pressure > 0) return pressure as Pressure;
-  throw new RangeError(`no balance: ${element.name} would take all the pressure there is`);
+/** Largest part of the pressure that a restriction may take; beyond it a trial is followed, but is no answer. */
+export const mostLossShare = 0.5;
+
+/** Pressure after a loss; where the loss is more than half of it, something above zero, for solvers on their way. */
+function lessened(pressure: number, loss: number): Pressure {
+  const share = loss / pressure;
+  const left = share <= mostLossShare ? 1 - share : mostLossShare ** 2 / share;
+  return (pressure * left) as Pressure;
 }

@@ -1,4 +1,11 @@
-import { type Gas, gasReferenceTemperature, heatOfVaporization, moistAir, saturationHumidityRatio } from "../../fluid";
+import {
+  type Gas,
+  gasReferenceTemperature,
+  heatOfVaporization,
+  moistAir,
+  saturationHumidityRatio,
+  saturationTemperatureSpan,
+} from "../../fluid";
 import { brentRoot } from "../../numeric";
 import { requireNotNegative, requirePositive, requireWithin } from "../../quantity/guard";
 import type { Fraction, MassFlow, Pressure, Ratio, SpecificEnergy, Temperature } from "../../quantity/kinds";
@@ -47,6 +54,9 @@ export interface SprayOutlet {
 
 const liquidSpecificHeat = 4186; // J/(kg·K)
 
+/** Charge colder than this holds no vapour worth the name [K]. */
+const coldest = 225 as Temperature;
+
 /** Humidity ratios that the moist gases answer for [kg/kg]. */
 const mostHumid = 0.2;
 
@@ -75,7 +85,13 @@ export function sprayOutlet(spray: WaterSpray, charge: SprayedCharge): SprayOutl
     return { gas, temperature: gas.temperatureAtEnthalpy(enthalpy as SpecificEnergy) };
   };
   /** vapour that the charge could still hold */
-  const room = (evaporated: number) => held(after(evaporated).temperature, pressure) - humidityRatio - evaporated;
+  const room = (evaporated: number) => {
+    const gas = moistGas((humidityRatio + evaporated) as Ratio);
+    const enthalpy = (brought + evaporated * water) / (1 + humidityRatio + evaporated);
+    // less than none where evaporation would chill the charge below any table
+    if (enthalpy < gas.enthalpy(coldest)) return -1;
+    return held(after(evaporated).temperature, pressure) - humidityRatio - evaporated;
+  };
 
   const offered = (spray.waterFlow * spray.evaporationEfficiency) / dryAirFlow;
   const most = Math.min(offered, mostHumid - humidityRatio);
@@ -102,6 +118,7 @@ function waterEnthalpy(temperature: number): number {
 /** Most vapour that the charge holds; above boiling as much as anyone likes. */
 function held(temperature: Temperature, pressure: Pressure): number {
   if (temperature > 453) return 1;
+  if (temperature < saturationTemperatureSpan[0]) return 0;
   try {
     return saturationHumidityRatio({ temperature, pressure });
   } catch (error) {

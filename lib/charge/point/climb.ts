@@ -128,7 +128,7 @@ function fuelled(state: OperatingState, factor: number): Closure {
 /** A balance from a warm start alone, or nothing. */
 export function tried(setting: OperatingSetting, closure: Closure, start: WarmStart): Solved | undefined {
   try {
-    return requireCharging(solved(setting, closure, start, "warm only"));
+    return requireCharging(solved(setting, closure, start));
   } catch (error) {
     if (error instanceof RangeError) return undefined;
     throw error;

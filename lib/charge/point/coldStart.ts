@@ -1,4 +1,4 @@
-import { newtonSystem } from "../../numeric";
+import { brentRoot, newtonSystem } from "../../numeric";
 import type { MassFlow, RotationalSpeed } from "../../quantity/kinds";
 import type { CompressorBankElement } from "../path/elements";
 import type { PathUnknowns } from "../path/marchState";
@@ -42,8 +42,15 @@ function pathBalance(setting: OperatingSetting, guess: PathUnknowns): PathUnknow
     for (const { mismatch, bypassOpen } of blowers) if (!bypassOpen) residuals.push(mismatch);
     return residuals;
   };
+  const name = "no balance of flow";
+  if (bypassesOpen.every((open) => open)) {
+    // the flow alone is unknown, and what marches through falls short of what the engine draws from some flow on
+    const middle = Math.log(guess.airFlow);
+    const mismatch = (logFlow: number) => equations([logFlow])[0]!;
+    return unknownsAt([brentRoot(mismatch, [middle - 4, middle + 3], { name, tolerance: 1e-3 }).root]);
+  }
   const start = [Math.log(guess.airFlow), ...guess.blowerRatios.filter((_, i) => !bypassesOpen[i]).map(Math.log)];
-  return unknownsAt(newtonSystem(equations, start, { name: "no balance of flow", tolerance: 1e-3 }).root);
+  return unknownsAt(newtonSystem(equations, start, { name, tolerance: 1e-3 }).root);
 }
 
 /** Pressures from the fields at the middle of their lines, and from volumes for the blowers. */

@@ -1,5 +1,6 @@
 import { requireNotNegative, requirePositive, requireWithin } from "../../quantity/guard";
 import type { RotationalSpeed } from "../../quantity/kinds";
+import { mostLossShare } from "../path/pathMarch";
 import type { Closure } from "./balance";
 import { describePoint } from "./describePoint";
 import type { GasSource } from "./gasSource";
@@ -57,12 +58,25 @@ function closureOf(load: Load): Closure {
   }
 }
 
-/** Passes a balance in which no closed blower holds the air back. */
+/** Passes a balance in which nothing that should charge the engine holds its air back. */
 export function requireCharging(found: Solved): Solved {
   for (const { element, bypassOpen, pressureRatio } of found.state.march.blowers) {
     if (bypassOpen || pressureRatio >= 1 - 1e-9 || bypassOf(element) === "automatic") continue;
     throw new RangeError(
       `no balance: pressure ratio of ${element.name} is ${pressureRatio.toPrecision(4)}; it would be a restriction: open its bypass, drive it faster or take a larger one`,
+    );
+  }
+  const { states, banks } = found.state.march;
+  const { path } = found.setting.build;
+  path.forEach((element, i) => {
+    const left = states[i + 1]!.pressure / states[i]!.pressure;
+    if ((element.kind !== "restriction" && element.kind !== "cooler") || left > 1 - mostLossShare) return;
+    throw new RangeError(`no balance: ${element.name} would take more than half of the pressure before it`);
+  });
+  for (const { element, point } of banks) {
+    if (point.pressureRatio > 0.8) continue;
+    throw new RangeError(
+      `no balance: ${element.name} would throttle, at a pressure ratio of ${point.pressureRatio.toFixed(3)}; its compressors are too small for this flow`,
     );
   }
   return found;

@@ -1,8 +1,8 @@
 import type { Slopes } from "../../numeric";
 import { type Balance, balance, type Closure } from "./balance";
-import { coldSpeeds, coldStart } from "./coldStart";
+import { cold } from "./coldBalance";
 import type { OperatingSetting, OperatingTrial } from "./operatingState";
-import { bypassOf } from "./setting";
+import { blowersOf, bypassOf } from "./setting";
 
 /** A closed balance with the setting of its bypasses. */
 export interface Solved extends Balance {
@@ -24,22 +24,46 @@ const roundingOfOne = 1e-9;
  *
  * @throws RangeError "no balance: …" with the cause
  */
-export function solved(
-  setting: OperatingSetting,
-  closure: Closure,
-  warm?: WarmStart,
-  starts: "warm only" | "any" = "any",
-): Solved {
+export function solved(setting: OperatingSetting, closure: Closure, warm?: WarmStart): Solved {
   let current = setting;
   let start = warm;
   for (let turns = 0; turns <= 2 * setting.bypassesOpen.length; turns++) {
-    const found = closed(current, closure, start, starts);
+    const found: Balance = start
+      ? balance(current, closure, start.trial, start.slopes)
+      : coldWithBypasses(current, closure, (opened) => {
+          current = opened;
+        });
     const wanted = bypassesWanted(found);
     if (wanted.every((open, i) => open === current.bypassesOpen[i])) return { ...found, setting: current };
     current = { ...current, bypassesOpen: wanted };
-    start = { trial: found.state.trial };
+    // a bypass that has just closed begins at a ratio that its blower can hold
+    const { trial } = found.state;
+    start = { trial: { ...trial, blowerRatios: trial.blowerRatios.map((ratio) => Math.max(ratio, 1)) } };
   }
   throw new RangeError("no balance: a bypass neither stays open nor closed");
+}
+
+/** A balance from nothing; where there is none with automatic bypasses closed, with all of them open. */
+function coldWithBypasses(
+  setting: OperatingSetting,
+  closure: Closure,
+  opened: (setting: OperatingSetting) => void,
+): Balance {
+  try {
+    return cold(setting, closure);
+  } catch (error) {
+    const elements = blowersOf(setting.build.path);
+    const bypassesOpen = setting.bypassesOpen.map((open, i) => open || bypassOf(elements[i]!) === "automatic");
+    if (!(error instanceof RangeError) || bypassesOpen.every((open, i) => open === setting.bypassesOpen[i]))
+      throw error;
+    const other = { ...setting, bypassesOpen };
+    opened(other);
+    try {
+      return cold(other, closure);
+    } catch {
+      throw error;
+    }
+  }
 }
 
 function bypassesWanted({ state }: Balance): readonly boolean[] {
@@ -47,40 +71,4 @@ function bypassesWanted({ state }: Balance): readonly boolean[] {
     if (bypassOf(element) !== "automatic") return bypassOpen;
     return bypassOpen ? surplus <= roundingOfOne : pressureRatio < 1 - roundingOfOne;
   });
-}
-
-function closed(
-  setting: OperatingSetting,
-  closure: Closure,
-  warm: WarmStart | undefined,
-  starts: "warm only" | "any",
-): Balance {
-  let cause: RangeError | undefined;
-  const attempt = (start: () => WarmStart): Balance | undefined => {
-    try {
-      const { trial, slopes } = start();
-      return balance(setting, closure, trial, slopes);
-    } catch (error) {
-      if (!(error instanceof RangeError)) throw error;
-      cause ??= error;
-      return undefined;
-    }
-  };
-  const warmly = warm && attempt(() => warm);
-  if (warmly) return warmly;
-  if (cause && starts === "warm only") throw cause;
-  const guess = closure.kind === "excessAir" ? closure.excessAirRatio : 2;
-  const shares = setting.build.path.some(({ kind }) => kind === "compressorBank") ? coldSpeeds : [1];
-  for (const share of shares) {
-    const coldly = attempt(() => ({ trial: withFuel(coldStart(setting, share, guess), setting, closure) }));
-    if (coldly) return coldly;
-  }
-  throw cause ?? new RangeError("no balance: no start was found");
-}
-
-function withFuel(trial: OperatingTrial, { build }: OperatingSetting, closure: Closure): OperatingTrial {
-  if (closure.kind === "fuelFlow") return { ...trial, fuelFlow: closure.fuelFlow };
-  if (closure.kind !== "brakePower") return trial;
-  const perFuel = 0.8 * build.engine.grossIndicatedEfficiency * build.fuel.lowerHeatingValue;
-  return { ...trial, fuelFlow: Math.max(closure.brakePower / perFuel, 0.1 * trial.fuelFlow) };
 }
