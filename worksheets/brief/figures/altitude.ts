@@ -8,7 +8,7 @@ import { altitude as ownAltitude, ambientDensity } from "../cells";
 const standard = (metres: number): number => standardAtmosphere(metres as Length).density;
 
 /** Altitudes of the curve [m]: those that the input allows, a little wider. */
-const curve = range(-200, 4601, 100);
+const curve = range(-200, 4601, 100).map((metres) => ({ metres, density: standard(metres) }));
 
 /** Altitudes that the numbers list [m]. */
 const listed = range(0, 4501, 500);
@@ -26,12 +26,12 @@ export const altitude = figure({
     const [top, bottom] = [34, 34 + height];
     const up = (metres: number) => units.number("length", metres, "altitude");
     const dense = (density: number) => units.number("density", density);
-    const densities = [...curve.map(standard), ambientDensity].map(dense);
+    const densities = [...curve.map(({ density }) => density), ambientDensity].map(dense);
     const y = scaleLinear([Math.min(...densities) - dense(0.12), Math.max(...densities)], [bottom, top + 14]).nice(5);
     const ticks = y.ticks(5);
     const left = widest(ticks.map((tick) => figures(tick, 6))) + 12;
     const right = width - 14;
-    const x = scaleLinear([up(curve[0]!), up(curve.at(-1)!)], [left, right]);
+    const x = scaleLinear([up(curve[0]!.metres), up(curve.at(-1)!.metres)], [left, right]);
     const { svg, ground } = plate(width, bottom + axisRoom);
     write(ground, `Density, ${units.unit("density")}`, { x: 2, y: 16, look: "band" });
     axisLeft(ground, { at: y, ticks, ends: [top, bottom], across: left, grid: right });
@@ -42,11 +42,8 @@ export const altitude = figure({
       across: bottom,
       title: `Altitude, ${units.unit("length", "altitude")}`,
     });
-    const path = line<number>(
-      (metres) => px(x(up(metres))),
-      (metres) => px(y(dense(standard(metres)))),
-    );
-    ground.append("path").attr("class", "line-1").attr("d", path(curve));
+    const points = curve.map(({ metres, density }): [number, number] => [px(x(up(metres))), px(y(dense(density)))]);
+    ground.append("path").attr("class", "line-1").attr("d", line()(points));
     listed.forEach((metres, i) => {
       spotAt(ground, i + 1, x(up(metres)), y(dense(standard(metres))));
     });
@@ -68,15 +65,18 @@ export const altitude = figure({
     const words = `here ${units.text("density", ambientDensity)}`;
     const size = textWidth(words, { bold: true });
     const beside = below ? Math.max(left + 4, own.x - 10 - size) : Math.min(own.x + 10, right - size);
-    write(ground, words, { x: beside, y: Math.min(bottom - 8, own.y + (below ? 20 : -8)), look: "strong" });
+    // Near the left edge the label reaches past the point, to where the curve has come down.
+    const [, curveThere] = points.find(([across]) => across >= beside + size) ?? points.at(-1)!;
+    const under = Math.max(own.y + 20, curveThere + 18);
+    write(ground, words, { x: beside, y: Math.min(bottom - 8, below ? under : own.y - 8), look: "strong" });
     // The curve's name goes where the other is not: above its beginning, or below its end.
-    const near = standard(curve[8]!);
+    const [nearX, nearY] = points[8]!;
     if (below)
-      write(ground, "standard atmosphere, dry", { x: x(up(curve[8]!)) + 10, y: y(dense(near)) - 6, look: "one" });
+      write(ground, "standard atmosphere, dry", { x: nearX + 10, y: nearY - 6, look: "one" });
     else
       write(ground, "standard atmosphere, dry", {
         x: right - 4,
-        y: y(dense(standard(curve.at(-1)!))) + 22,
+        y: points.at(-1)![1] + 22,
         anchor: "end",
         look: "one",
       });

@@ -66,11 +66,10 @@ export function drawSeaLine({
     remarks: [`gas in at ${text(exhaust.gas)}`, `at most ${text(exhaust.limit)}`],
   };
   const words = [...rows, exhaustWords];
-  const head = stacked ? leading + 8 : 0;
+  const head = stacked ? 2 * leading + 12 : 0;
   const pitch = head + passage + between;
-  // In stacked rows the first name stands where the line would begin: the line begins above it.
-  const top = stacked ? 76 : 66;
-  const begin = top - (stacked ? 24 : 12);
+  const top = 66;
+  const begin = top - 12;
   const bottom = top + words.length * pitch - between + 18;
 
   const temperatures = [
@@ -174,7 +173,7 @@ export function drawSeaLine({
   });
   write(ground, text(exchangers[0]!.seaInlet), {
     x: at(exchangers[0]!.seaInlet) - 8,
-    y: begin + (stacked ? 8 : 6),
+    y: begin + 6,
     anchor: "end",
     look: "one",
   });
@@ -199,8 +198,8 @@ export function drawSeaLine({
       writeLines(ground, [name, ...remarks], { x: 2, y: y + 8, look: ["strong", "mute"] });
       return;
     }
-    write(ground, name, { x: 2, y: y - head + 2, look: "strong" });
-    write(ground, remarks.join(", "), { x: width, y: y - head + 2, anchor: "end", look: "mute" });
+    // At the right, clear of the line, which keeps to the left.
+    writeLines(ground, [name, remarks.join(", ")], { x: width, y: y - head + 4, anchor: "end", look: ["strong", "mute"] });
   });
   return svg;
 }
