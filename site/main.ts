@@ -1,3 +1,4 @@
+import { version } from "../package.json";
 import { sheets } from "../worksheets";
 import { ambientPressure } from "../worksheets/brief/cells";
 import { readBuild, writeBuild } from "../worksheets/build/file";
@@ -16,9 +17,11 @@ const keeping = mountPage(document.getElementById("page")!, {
   program,
   build: read.build,
   barometer: ambientPressure,
+  version,
   bases: basesOf(read.build, graph),
   files: { read: (text) => readBuild(text, graph), write: (build) => writeBuild(build, graph) },
 });
 
 void keeping.start();
-if (import.meta.env.PROD) void keepOffline(keeping.strip);
+// The server for development has no worker, and its pages must not be kept.
+if (!import.meta.hot) void keepOffline(keeping.strip);
