@@ -27,24 +27,25 @@ export function crashReport(what: string, error: unknown): HTMLElement {
   );
 }
 
+/** A deed that may fail without harm to others: the first failure puts its report into the element, and ends it. */
+export function contained(what: string, element: Element, deed: () => void): () => void {
+  let broken = false;
+  return () => {
+    if (broken) return;
+    try {
+      deed();
+    } catch (error) {
+      broken = true;
+      element.replaceChildren(crashReport(what, error));
+    }
+  };
+}
+
 /** A part whose making or refreshing may fail without harm to the others. */
 export function guarded(what: string, watches: readonly string[], make: () => Part): Part {
   try {
     const part = make();
-    let broken = false;
-    return {
-      element: part.element,
-      watches: part.watches,
-      refresh: () => {
-        if (broken) return;
-        try {
-          part.refresh();
-        } catch (error) {
-          broken = true;
-          part.element.replaceChildren(crashReport(what, error));
-        }
-      },
-    };
+    return { element: part.element, watches: part.watches, refresh: contained(what, part.element, part.refresh) };
   } catch (error) {
     return { element: crashReport(what, error), watches, refresh: () => {} };
   }

@@ -3,6 +3,7 @@ import type { Figure, FigureTable } from "../../worksheets/sheet";
 import { h, s, setAttribute, setText } from "../dom";
 import { createCursor, csvFile, csvOf, numbersTable, raster, saveLine, standalone } from "../figure";
 import { figureUnits } from "../state";
+import { contained } from "./crash";
 import { type Desk, nodeOf, type Part } from "./desk";
 import { lineLink } from "./link";
 
@@ -55,7 +56,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     });
   };
 
-  const draw = (): void => {
+  const draw = contained(`The figure "${figure.title}"`, element, () => {
     stale = false;
     const now = values();
     const refusal = Object.values(now).find(isRefusal);
@@ -75,7 +76,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     setText(described, words);
     cursor.drawn();
     if (numbers.open) list();
-  };
+  });
 
   const list = (): void => {
     if (!Object.values(values()).some(isRefusal)) numbersPlace.replaceChildren(numbersTable(figure.title, table()));

@@ -4,6 +4,7 @@ import { type Build, inputsOf } from "../../worksheets/build/build";
 import type { Sheet } from "../../worksheets/sheet";
 import { h } from "../dom";
 import { type Bases, type BuildFiles, createKeeping, type Keeping } from "../keep";
+import { printAsDocument } from "../print";
 import { bind } from "../runtime";
 import { createLocks, createSession, differingInputs, preference } from "../state";
 import { contents } from "./contents";
@@ -35,12 +36,14 @@ export interface Notebook {
   readonly files: BuildFiles;
   /** The cell that holds the pressure of the air around, for gauge pressures typed as absolute ones. */
   readonly barometer: Ref<Pressure>;
+  /** Of airledger, for what is printed. */
+  readonly version: string;
   /** What links are told from. */
   readonly bases: Bases;
 }
 
 /** Builds the whole page into an element, and keeps it up to date. */
-export function mountPage(root: HTMLElement, { sheets, graph, program, build, files, bases, barometer }: Notebook): Keeping {
+export function mountPage(root: HTMLElement, { sheets, graph, program, build, files, bases, barometer, version }: Notebook): Keeping {
   const session = createSession({ graph, program, build, name: "as opened" });
   const binding = bind(graph, session.inputs, (keys) => show(keys));
   const locks = createLocks();
@@ -96,6 +99,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
       document.documentElement.style.setProperty("--head", `${head.element.offsetHeight}px`);
     }).observe(head.element);
     surroundings = [list, felt, book, traces];
+    printAsDocument(desk, program, version);
     dimUnderTouch(desk, root);
     listenToKeys(desk, { notice, traces, single, find, list: keys });
     showAll();

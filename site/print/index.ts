@@ -1,0 +1,3 @@
+export * from "./hash";
+export * from "./margins";
+export * from "./paper";

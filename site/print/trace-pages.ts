@@ -1,0 +1,51 @@
+import { type Cell, type Evaluation, isRefusal } from "../../lib/graph";
+import { h } from "../dom";
+import type { Desk } from "../page/desk";
+import { typeset } from "../page/math";
+import { type Measured, written } from "../state";
+import { filledIn, type Symbols, symbolsOf, texQuantity } from "../trace";
+
+/** The appendix: for every result its formula, the values put in, and where the formula comes from. */
+export function tracePages(desk: Desk, evaluation: Evaluation): HTMLElement {
+  const symbols = symbolsOf(desk.graph.nodes);
+  const sections = desk.sheets.map((sheet) => {
+    const cells = desk.graph.cells.filter(({ key }) => desk.places.get(key)?.sheet === sheet);
+    const letter = desk.places.get(cells[0]?.key ?? "")?.letter ?? "";
+    return cells.length === 0 ? [] : [h("h3", {}, h("span", { class: "letter" }, letter), " ", sheet.title), ...cells.map((cell) => trace(desk, evaluation, symbols, cell))];
+  });
+  return h(
+    "section",
+    { class: "paper-sheet paper-traces" },
+    h("header", {}, h("h2", {}, "Traces"), h("p", { class: "answers" }, "Where every result comes from. Temperatures in formulas count from absolute zero.")),
+    ...sections.flat(),
+  );
+}
+
+function trace(desk: Desk, evaluation: Evaluation, symbols: Symbols, cell: Cell): HTMLElement {
+  const { units } = desk.session.state;
+  const value = evaluation.get(cell);
+  const known = cell.kind !== undefined && !isRefusal(value) && typeof value === "number";
+  const filled = filledIn(cell, symbols, evaluation, units);
+  const left = cell.symbol ?? "";
+  const result = known ? `= ${texQuantity(written(units, cell as Measured, value as number))}` : "";
+  const formula = h("div", { class: "formula" });
+  fitted(formula, cell.formula);
+  const substituted = h("div", { class: "formula" });
+  // The result stands on the filled-in line where that line gives it, and with its symbol elsewhere.
+  const explicit = filled !== undefined && (filled.left === "" || filled.left.replace(/[{}\s]/g, "") === left.replace(/[{}\s]/g, ""));
+  if (explicit) fitted(substituted, `= ${filled.right} ${result}`);
+  else if (filled) fitted(substituted, `${filled.left} = ${filled.right}`);
+  const apart = h("div", { class: "formula" });
+  if (known && !explicit) fitted(apart, `${left} ${result}`);
+  return h("div", { class: "paper-trace" }, h("p", { class: "name" }, cell.label), formula, substituted, apart, h("p", { class: "paper-source" }, cell.source));
+}
+
+/** Type size of formulas, widest line that fits at that size in letters, and the smallest size [pt]. */
+const [usual, letters, smallest] = [11, 56, 6.5];
+
+/** Sets a formula in type small enough for the column: paper has no scroll bar. */
+function fitted(place: HTMLElement, tex: string): void {
+  typeset(place, tex);
+  const length = (place.textContent ?? "").length;
+  if (length > letters) place.style.fontSize = `${Math.max(smallest, (usual * letters) / length).toFixed(1)}pt`;
+}
