@@ -51,7 +51,12 @@ export function standalone(picture: SVGSVGElement, { title, description }: { rea
     s("desc", { id: "description" }, description),
     s("rect", { x: -margin, y: -margin, width: wide, height: tall, fill: "#ffffff", stroke: "none" }),
   );
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${new XMLSerializer().serializeToString(picture)}\n`;
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${lawful(new XMLSerializer().serializeToString(picture))}\n`;
+}
+
+/** A text without what XML 1.0 cannot hold: names come from files, and one such letter would make the drawing unreadable. */
+export function lawful(text: string): string {
+  return text.replace(/[^\t\n\r\x20-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, "");
 }
 
 /** Writes each look into the attribute of its name, where it is not what the element around has. */

@@ -23,7 +23,7 @@ export interface Showing {
 }
 
 export interface Seen {
-  /** Labels that lie over each other or outside, marks that are no numbers, styles that the policy forbids. */
+  /** Labels that lie over each other or outside, marks of no row of the numbers and rows without marks, marks that are no numbers, styles that the policy forbids. */
   readonly faults: readonly string[];
   readonly labels: readonly string[];
   readonly smallest: number;
@@ -61,6 +61,7 @@ function show({ key, changes, width, system }: Showing): Seen {
     ...(again.outerHTML === picture.outerHTML ? [] : ["the same values drew another picture"]),
     ...(picture.outerHTML.match(/NaN|Infinity|undefined|\sstyle=/g) ?? []),
     ...labelFaults(picture),
+    ...markFaults(picture, figure.table(values, frame.units).rows.length),
   ];
   const labels = [...picture.querySelectorAll("text")];
   const look = getComputedStyle(labels[0]!);
@@ -71,6 +72,15 @@ function show({ key, changes, width, system }: Showing): Seen {
     ink: look.fill,
     paper: look.stroke,
   };
+}
+
+/** Rows of the numbers without a mark that could be pointed at, and marks without a row. */
+function markFaults(picture: SVGSVGElement, rows: number): readonly string[] {
+  const marked = new Set([...picture.querySelectorAll("[data-row]")].map((mark) => Number(mark.getAttribute("data-row"))));
+  return [
+    ...[...marked].filter((row) => !(row < rows)).map((row) => `a mark of row ${row}, which is not there`),
+    ...Array.from({ length: rows }, (_, row) => row).filter((row) => !marked.has(row)).map((row) => `row ${row} has no mark`),
+  ];
 }
 
 /** Room by which a letter's box may reach over another's or over the edge: boxes are taller and wider than their ink. */

@@ -10,21 +10,23 @@ function coloursIn(block: string): Tokens {
   return Object.fromEntries([...block.matchAll(/--([\w-]+):\s*(#[0-9a-f]{6})\b/gi)].map((match) => [match[1]!, match[2]!]));
 }
 
-/** The `:root` colours of a style sheet under each of its media queries; "" for those outside any. */
-function rootColours(css: string): ReadonlyMap<string, Tokens> {
+/** Gives the colours of a style sheet's root, under a media query or outside any, as `selector` finds it. */
+function rootColours(path: string, selector = ":root"): (media: string) => Tokens {
   const found = new Map<string, Tokens>();
-  for (const [, media = "", block = ""] of css.matchAll(/(?:@media ([^{]+)\{\s*)?:root\s*\{([^}]*)\}/g)) {
-    found.set(media.trim(), coloursIn(block));
+  for (const [, media = "", selectors = "", block = ""] of read(path).matchAll(
+    /(?:@media ([^{]+)\{\s*)?(:root[^{}]*)\{([^}]*)\}/g,
+  )) {
+    if (selectors.split(",")[0]!.trim() === selector) found.set(media.trim(), { ...found.get(media.trim()), ...coloursIn(block) });
   }
-  return found;
+  return (media) => {
+    const tokens = found.get(media);
+    if (!tokens || Object.keys(tokens).length === 0) throw new Error(`${path} gives ${selector} no colours under "${media}"`);
+    return tokens;
+  };
 }
 
-const screen = rootColours(read("site/style/tokens.css"));
-const at = (media: string): Tokens => {
-  const tokens = screen.get(media);
-  if (!tokens) throw new Error(`site/style/tokens.css has no :root under "${media}"`);
-  return tokens;
-};
+const at = rootColours("site/style/tokens.css");
+const bench = rootColours("site/style/large.css", ':root[data-view="bench"]');
 const [dark, more] = ["(prefers-color-scheme: dark)", "(prefers-contrast: more)"];
 
 /** The page's colours as each reader meets them: later rules of the style sheet over earlier ones. */
@@ -33,7 +35,9 @@ export const themes: Readonly<Record<string, Tokens>> = {
   dark: { ...at(""), ...at(dark) },
   "light, more contrast": { ...at(""), ...at(more) },
   "dark, more contrast": { ...at(""), ...at(dark), ...at(more), ...at(`${more} and ${dark}`) },
-  print: { ...at(""), ...rootColours(read("site/style/print.css")).get("print") },
+  bench: { ...at(""), ...bench("") },
+  "bench, dark": { ...at(""), ...at(dark), ...bench(""), ...bench(dark) },
+  print: { ...at(""), ...rootColours("site/style/print.css")("print") },
 };
 
 /** The colours of drawings in files. */

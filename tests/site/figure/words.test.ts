@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { fileName } from "../../../site/figure/file-name";
 import { ledgerTable } from "../../../site/figure/ledger-table";
 import { rowWords } from "../../../site/figure/row-words";
+import { lawful } from "../../../site/figure/standalone";
 import { tableIn } from "../../../site/page/tabulation";
 import { figureUnits } from "../../../site/state";
 import { deskOfFixture } from "../desk";
@@ -42,6 +43,12 @@ describe("fileName(words, ending)", () => {
     expect(fileName([" ", "…"], "png")).toBe("airledger.png");
     expect(fileName(["x".repeat(500)], "csv").length).toBeLessThan(100);
   });
+});
+
+// Extensible Markup Language (XML) 1.0, fifth edition (2008), production 2.
+test("lawful(text) leaves out what XML cannot hold, and nothing else", () => {
+  expect(lawful("a\u0000b\u0001c\u001f\ud800d\uffff")).toBe("abcd");
+  expect(lawful("Ø \t\n 𝛼 − \u202f &amp; <b>")).toBe("Ø \t\n 𝛼 − \u202f &amp; <b>");
 });
 
 test("tableIn(units, columns, rows) gives the numbers in the units shown, and the units to the headings", () => {

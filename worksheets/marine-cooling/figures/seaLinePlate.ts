@@ -139,7 +139,6 @@ export function drawSeaLine({
     ground
       .append("path")
       .attr("class", "line-2")
-      .attr("data-row", i)
       .attr("d", `M${px(hx1)},${y1}L${px(hx0)},${y0}`);
     ground
       .append("path")
