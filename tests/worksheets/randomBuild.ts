@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { Column, Graph, Input } from "../../lib/graph";
 import type { Build } from "../../worksheets/build/build";
+import { measurable } from "../../worksheets/build/measured";
 
 /** Any value that an input accepts. */
 export function anyValue(input: Input): fc.Arbitrary<unknown> {
@@ -21,7 +22,7 @@ export function anyBuild(graph: Graph): fc.Arbitrary<Build> {
       maxKeys: 3,
     },
   );
-  return fc.record({
+  const plain = fc.record({
     name: fc.string({ unit: "binary" }),
     note: fc.string({ unit: "grapheme" }),
     shared: fc.record(values),
@@ -31,6 +32,14 @@ export function anyBuild(graph: Graph): fc.Arbitrary<Build> {
     ),
     unknown,
   });
+  const measurements = fc.dictionary(
+    fc.constantFrom(...measurable(graph).map((cell) => cell.key)),
+    fc.double({ min: 0, max: 1e7, noNaN: true }).map((value) => value + 0),
+    { minKeys: 1, maxKeys: 4 },
+  );
+  return fc.tuple(plain, fc.option(measurements, { nil: undefined })).map(([build, values]) =>
+    values === undefined ? build : { ...build, measured: { [build.installations[0]!.key]: { ...values } } },
+  );
 }
 
 function anyEntry(field: Exclude<Input, { type: "table" }> | Column): fc.Arbitrary<unknown> {

@@ -9,6 +9,9 @@ export interface Installation {
   readonly own: InputValues;
 }
 
+/** Measured values by installation and cell key, in SI. */
+export type Measured = Readonly<Record<string, Readonly<Record<string, number>>>>;
+
 /** One engine and its installations. */
 export interface Build {
   readonly name: string;
@@ -17,6 +20,8 @@ export interface Build {
   readonly shared: InputValues;
   /** At least one. */
   readonly installations: readonly Installation[];
+  /** What was measured on the engine, to stand beside what is predicted; absent where nothing was. */
+  readonly measured?: Measured;
   /** Fields of the file that this version does not know; written back as they came. */
   readonly unknown: Readonly<Record<string, unknown>>;
 }
@@ -50,6 +55,17 @@ export function separated(build: Build, installation: string, key: string): Buil
 /** The build after an installation gave up its own value of an input and follows the shared one again. */
 export function rejoined(build: Build, installation: string, key: string): Build {
   return withOwn(build, installation, ({ [key]: _dropped, ...rest }) => rest);
+}
+
+/** The build after a value was measured in an installation, or taken away again. */
+export function withMeasured(build: Build, installation: string, key: string, value: number | undefined): Build {
+  installationOf(build, installation);
+  const { [key]: _old, ...others } = build.measured?.[installation] ?? {};
+  const here = value === undefined ? others : { ...others, [key]: value };
+  const { [installation]: _all, ...elsewhere } = build.measured ?? {};
+  const measured = Object.keys(here).length > 0 ? { ...elsewhere, [installation]: here } : elsewhere;
+  const { measured: _before, ...rest } = build;
+  return Object.keys(measured).length > 0 ? { ...rest, measured } : rest;
 }
 
 /** The values that a new build starts from, as the inputs declare them. */

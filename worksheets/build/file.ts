@@ -3,6 +3,7 @@ import type { Build, Installation } from "./build";
 import { fileFormat, fileVersion, formOf, knownFields } from "./fileForm";
 import { readInput, unknownColumns, writeInput } from "./inputText";
 import { parsedJson } from "./json";
+import { measurable, readMeasured, writeMeasured } from "./measured";
 import { isObject, stepped, Unreadable } from "./unreadable";
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -46,7 +47,7 @@ export function readBuild(text: string, graph: Graph): ReadBuild {
  * @param graph whose inputs it gives values to
  */
 export function writeBuild(build: Build, graph: Graph): string {
-  const { inputs, installations, ...unknown } = build.unknown;
+  const { inputs, installations, measured, ...unknown } = build.unknown;
   const file = {
     format: fileFormat,
     version: fileVersion,
@@ -57,6 +58,7 @@ export function writeBuild(build: Build, graph: Graph): string {
       const { inputs, ...rest } = fieldsOf(fieldsOf(installations), key);
       return { key, label, note, inputs: { ...written(own, graph), ...fieldsOf(inputs) }, ...rest };
     }),
+    ...filled("measured", mergedFields(writeMeasured(build, graph), fieldsOf(measured))),
     ...unknown,
   };
   return `${JSON.stringify(file, null, 2)}\n`;
@@ -71,12 +73,14 @@ function understood(raw: unknown, graph: Graph): ReadBuild {
     return { key, label, note, own };
   });
 
+  const measured = readMeasured(form.measured, installations.map(({ key }) => key), graph);
   const missing = graph.inputs.filter((input) => !Object.hasOwn(shared, input.key));
   const build: Build = {
     name: form.name,
     note: form.note,
     shared: { ...Object.fromEntries(missing.map((input) => [input.key, input.value])), ...shared },
     installations,
+    ...(measured && { measured }),
     unknown: unknownFields(raw as Fields, graph, kept),
   };
   const notices = [
@@ -118,11 +122,26 @@ function unknownFields(file: Fields, graph: Graph, kept: string[]): Fields {
     ] as const;
   });
   const strange = installations.filter(([, fields]) => Object.keys(fields).length > 0);
-  return { ...top, ...filled("inputs", inputs), ...filled("installations", Object.fromEntries(strange)) };
+  const cells = new Set(measurable(graph).map(({ key }) => key));
+  const measured = Object.entries(fieldsOf(file.measured))
+    .map(([key, fields]) => [key, left(fields, cells, stepped("measured", key))] as const)
+    .filter(([, fields]) => Object.keys(fields).length > 0);
+  return {
+    ...top,
+    ...filled("inputs", inputs),
+    ...filled("measured", Object.fromEntries(measured)),
+    ...filled("installations", Object.fromEntries(strange)),
+  };
 }
 
 function filled(name: string, fields: Fields): Fields {
   return Object.keys(fields).length > 0 ? { [name]: fields } : {};
+}
+
+/** Fields of fields, from two sides that share no names at the bottom. */
+function mergedFields(known: Fields, strange: Fields): Fields {
+  const names = [...new Set([...Object.keys(known), ...Object.keys(strange)])];
+  return Object.fromEntries(names.map((name) => [name, { ...fieldsOf(known, name), ...fieldsOf(strange, name) }]));
 }
 
 /** The named fields of what may be an object; none of anything else. */

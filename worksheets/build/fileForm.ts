@@ -32,6 +32,7 @@ const form = v.object({
   name: text,
   note: v.optional(text, ""),
   inputs: fields,
+  measured: v.optional(fields, {}),
   installations: v.pipe(
     v.array(installation, "it must be a list of installations"),
     v.minLength(1, "it must hold at least one installation"),

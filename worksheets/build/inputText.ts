@@ -43,12 +43,12 @@ export function readEntry(field: Exclude<Input, { type: "table" }> | Column, raw
 /** A value in the form that a file holds; readInput gives back the very same value. */
 export function writeInput(input: Input, value: unknown): unknown {
   if (input.type === "choice") return value;
-  if (input.type === "quantity") return exactText(input, value as number);
+  if (input.type === "quantity") return writeQuantityExactly(input, value as number);
   return (value as readonly Readonly<Record<string, unknown>>[]).map((row) =>
     Object.fromEntries(
       Object.entries(row).map(([name, entry]) => {
         const column = Object.hasOwn(input.columns, name) ? input.columns[name] : undefined;
-        return [name, column?.type === "quantity" ? exactText(column, entry as number) : entry];
+        return [name, column?.type === "quantity" ? writeQuantityExactly(column, entry as number) : entry];
       }),
     ),
   );
@@ -74,7 +74,8 @@ function readRows(columns: Readonly<Record<string, Column>>, raw: unknown, path:
   });
 }
 
-function readQuantity({ kind, hint }: Measured, raw: unknown, path: string): number {
+/** A quantity [SI] from its text in a file. @throws Unreadable when it is not one of that kind */
+export function readQuantity({ kind, hint }: Measured, raw: unknown, path: string): number {
   const plain = plainKinds.has(kind);
   if (typeof raw === "number") {
     if (plain) return raw;
@@ -92,7 +93,7 @@ function readQuantity({ kind, hint }: Measured, raw: unknown, path: string): num
 }
 
 /** Number and unit, in the one of the two systems that takes fewer characters: a value typed as 950 hp stays 950 hp. */
-function exactText({ kind, hint }: Measured, value: number): string {
+export function writeQuantityExactly({ kind, hint }: Measured, value: number): string {
   const [metric, customary] = (["SI", "US"] as const).map((system) =>
     writeExactly(kind, value as Quantity<KindName>, displayUnit(kind, system, hint)),
   );
