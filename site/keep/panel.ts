@@ -78,7 +78,7 @@ export function createPanel(deeds: PanelDeeds): Panel {
       "ul",
       { class: "build-list build-sources" },
       source(deeds.demoName, "The invented demo, always here as it was made", "Open the demo", () => deeds.openDemo()),
-      source("A file", "Saved from here, or anybody's; it can be dropped anywhere on the page, too", "Open a file", () => deeds.openFile()),
+      source("A file", "As Save writes them; dropping one anywhere on the page does the same", "Open a file", () => deeds.openFile()),
       source("A new build", "One installation, every value as the sheets declare it", "Begin", () => deeds.openNew()),
     ),
     h(

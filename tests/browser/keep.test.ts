@@ -49,7 +49,7 @@ describe("what is changed is kept", () => {
 
     const second = await tab();
     await offer(second).waitFor();
-    expect(await offer(second).innerText()).toMatch(/Continue with Hollowfell 10\.2 as of \d\d:\d\d/);
+    expect(await offer(second).textContent()).toMatch(/Continue with Hollowfell 10\.2 as of \d\d:\d\d/);
     expect(await second.power()).toBe(before);
     await second.press(/^Continue with/);
     await until(second.power).toBe(after);
@@ -89,7 +89,7 @@ describe("what is changed is kept", () => {
     expect(await only.power()).toBe(before);
     await only.press("Builds");
     await only.page.locator("[data-build]").waitFor();
-    expect(await only.page.locator("[data-build]").innerText()).toContain("never named");
+    expect(await only.page.locator("[data-build]").textContent()).toContain("never named");
   });
 
   test("by each of two tabs in a record of its own, which the list tells apart", async () => {
@@ -150,27 +150,27 @@ describe("Builds on this device", () => {
     await only.press("Builds");
     await only.press("Open: Tall gearing");
     await until(only.power).toBe(after);
-    expect(await page.locator("h1").innerText()).toBe("Tall gearing");
+    expect(await page.locator("h1").textContent()).toBe("Tall gearing");
 
     await only.press("Builds");
     await only.press("Rename: Tall gearing");
     await page.keyboard.type("Taller gearing");
     await page.keyboard.press("Enter");
-    await until(() => page.locator("h1").innerText()).toBe("Taller gearing");
+    await until(() => page.locator("h1").textContent()).toBe("Taller gearing");
     await until(async () => (await only.kept()).map(({ name }) => name).toSorted()).toEqual(["Hollowfell 10.2", "Taller gearing"]);
     await only.press("Delete: Taller gearing");
     await until(async () => (await only.kept()).map(({ name }) => name)).toEqual(["Hollowfell 10.2"]);
     await only.press("Take back");
     await until(() => rows.count()).toBe(2);
-    expect(await page.locator("h1").innerText()).toBe("Taller gearing");
+    expect(await page.locator("h1").textContent()).toBe("Taller gearing");
   });
 
   test("begins a new build from the declared values", async () => {
     const only = await tab();
     await only.press("Builds");
     await only.press("Begin");
-    await until(() => only.page.locator("h1").innerText()).toBe("New build");
-    expect(await only.page.locator(".installations").innerText()).toContain("Engine");
+    await until(() => only.page.locator("h1").textContent()).toBe("New build");
+    expect(await only.page.locator(".installations").textContent()).toContain("Engine");
   });
 });
 
@@ -180,11 +180,11 @@ describe("files", () => {
     const before = await only.power();
     await choose(only.page, "broken.json", { ...demo, inputs: { ...demo.inputs, ratedPower: "950 psi" } });
     await only.page.getByText("broken.json was not opened").waitFor();
-    expect(await only.strip.innerText()).toContain("inputs.ratedPower");
+    expect(await only.strip.textContent()).toContain("inputs.ratedPower");
     expect(await only.power()).toBe(before);
     await choose(only.page, "picture.json", "GIF89a");
     await only.page.getByText("picture.json was not opened").waitFor();
-    expect(await only.strip.innerText()).toContain("it is not JSON");
+    expect(await only.strip.textContent()).toContain("it is not JSON");
     await choose(only.page, "huge.json", " ".repeat(1_500_000));
     await only.page.getByText("it holds 1.50 MB").waitFor();
   });
@@ -193,8 +193,8 @@ describe("files", () => {
     const only = await tab();
     const { ratedPower: _left, ...inputs } = demo.inputs;
     await choose(only.page, "old.json", { ...demo, name: "Old one", theirs: 1, inputs: { ...inputs, zork: "1" } });
-    await until(() => only.page.locator("h1").innerText()).toBe("Old one");
-    const words = await only.strip.innerText();
+    await until(() => only.page.locator("h1").textContent()).toBe("Old one");
+    const words = await only.strip.textContent();
     for (const part of ["theirs: not known", "inputs.zork: not known", "inputs.ratedPower: not in the file"]) expect(words).toContain(part);
     await only.press("Close");
     expect(await only.strip.isVisible()).toBe(false);
@@ -219,7 +219,7 @@ describe("files", () => {
     await drag("dragover", "");
     await drag("drop", JSON.stringify({ ...demo, name: "Dropped" }));
     expect(await hint.isVisible()).toBe(false);
-    await until(() => only.page.locator("h1").innerText()).toBe("Dropped");
+    await until(() => only.page.locator("h1").textContent()).toBe("Dropped");
   });
 
   test("are saved under the build's name, and read back as the same build", async () => {
@@ -304,7 +304,7 @@ describe("links", () => {
     for (const [name, code] of Object.entries(hostile)) {
       await only.page.getByText("The link was not opened").waitFor();
       expect(only.page.url(), name).toBe(served.address);
-      expect(await only.page.locator("h1").innerText()).toBe("Hollowfell 10.2");
+      expect(await only.page.locator("h1").textContent()).toBe("Hollowfell 10.2");
       expect(await only.power()).toBe(before);
       await only.press("Close");
       const hash = `#build=${await code()}`;
@@ -319,8 +319,8 @@ describe("links", () => {
   test("made by hand open as well: what they name is read as in a file", async () => {
     const code = await packed(JSON.stringify({ from: "demo", of: "", name: "By hand", inputs: { ratedPower: "900 hp" } }));
     const only = await tab(`#build=${code}`);
-    await until(() => only.page.locator("h1").innerText()).toBe("By hand");
-    expect(await only.strip.innerText()).toContain("the demo differed from here");
+    await until(() => only.page.locator("h1").textContent()).toBe("By hand");
+    expect(await only.strip.textContent()).toContain("the demo differed from here");
   });
 });
 
@@ -336,14 +336,14 @@ test("markup in names, labels, notes and units' names of files and links is show
   };
   const only = await tab();
   await choose(only.page, "<b>bad</b>.json", file);
-  await until(() => only.page.locator("h1").innerText()).toBe(bad);
+  await until(() => only.page.locator("h1").textContent()).toBe(bad);
   await only.step();
   await until(async () => (await only.kept()).length).toBe(1);
   await only.press("Builds");
   await only.page.locator("[data-build]").waitFor();
   await only.press("Copy link");
   await only.page.reload();
-  await until(() => only.page.locator("h1").innerText()).toBe(bad);
+  await until(() => only.page.locator("h1").textContent()).toBe(bad);
   await offer(only).waitFor();
   expect(await only.page.locator("#page img, #page script, #page b").count()).toBe(0);
   expect(await only.page.title()).toContain("<img");
@@ -364,7 +364,7 @@ describe("where the device keeps nothing", () => {
     await only.step();
     const slip = only.page.locator('[data-slip="refused"]');
     await slip.waitFor();
-    expect(await slip.innerText()).toContain("Not saved on this device. Save the build as a file.");
+    expect(await slip.textContent()).toContain("Not saved on this device. Save the build as a file.");
     await only.step();
     const [download] = await Promise.all([only.page.waitForEvent("download"), only.press("Save as a file")]);
     expect(download.suggestedFilename()).toBe("hollowfell-10-2.json");
@@ -418,12 +418,12 @@ describe("without a network", () => {
   test("the page opens after one visit, and a slider can be dragged", async () => {
     const only = await tab("", reader);
     await settled(only);
-    expect(await only.page.locator(".offline-word").innerText()).toBe("");
+    expect(await only.page.locator(".offline-word").textContent()).toBe("");
     await reader.setOffline(true);
-    expect(await only.page.locator(".offline-word").innerText()).toBe("offline copy");
+    expect(await only.page.locator(".offline-word").textContent()).toBe("offline copy");
     await only.page.reload();
     const again = await tabOf(only.page);
-    expect(await only.page.locator(".offline-word").innerText()).toBe("offline copy");
+    expect(await only.page.locator(".offline-word").textContent()).toBe("offline copy");
     const before = await again.power();
     const box = (await again.slider.boundingBox())!;
     await again.page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
