@@ -6,6 +6,7 @@ import { checkLines } from "./check-lines";
 import { type Desk, inSentence, nodeOf, operandKeys, type Part } from "./desk";
 import { limitPlace } from "./limit-place";
 import { lineLink } from "./link";
+import { measuredPlace } from "./measured";
 import type { Standings } from "./standings";
 import { traceToggle } from "./toggle";
 import type { Traces } from "./traces";
@@ -25,6 +26,7 @@ export function cellLine(
   const moved = h("span", { class: "movement" });
   const limit = limitPlace();
   const remark = h("p", { class: "remark", hidden: true });
+  const measured = cell.kind === undefined ? undefined : measuredPlace(desk, cell, id);
   const checks = cell.checks ? checkLines(desk, standings, cell) : undefined;
   const element = h(
     "div",
@@ -36,6 +38,7 @@ export function cellLine(
     moved,
     limit.element,
     remark,
+    measured?.element,
     checks?.element,
     toggle.body,
   );
@@ -67,6 +70,7 @@ export function cellLine(
     const tightest: readonly Check[] = cell.checks ? [] : standings.of(cell);
     limit.show(tightest, cell.checks ? [] : standings.held(cell));
     checks?.refresh();
+    measured?.refresh();
   };
 
   let said = "";

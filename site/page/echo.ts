@@ -83,7 +83,7 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly
       frozen = true;
       order = [];
     }
-    const typed = !state.gesture && !previous.gesture && state.build !== previous.build;
+    const typed = !state.gesture && !previous.gesture && (state.build.shared !== previous.build.shared || state.build.installations !== previous.build.installations);
     if (typed || (!state.gesture && previous.gesture)) {
       window.clearTimeout(timer);
       timer = window.setTimeout(() => {

@@ -141,6 +141,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
       state.held !== previous.held ||
       state.installation !== previous.installation ||
       state.opened !== previous.opened ||
+      state.build.measured !== previous.build.measured ||
       !sameValue(state.build.installations, previous.build.installations);
     if (wider && mounted) showAll();
   });

@@ -6,6 +6,7 @@ import { h, symbol } from "../dom";
 import { standingShape } from "../mark";
 import { marginWords } from "../mark/standing";
 import { applies, type Desk } from "../page/desk";
+import { differenceWords } from "../page/measured";
 import { figureUnits, type Measured, openedInputs, type UnitChoice, unitSymbol, written, writtenInput } from "../state";
 
 /** Width for which figures are drawn on paper, in CSS pixels: a page of A4 within its margins, and some air. */
@@ -94,9 +95,17 @@ function resultRows(desk: Desk, evaluation: Evaluation, cell: Cell): readonly HT
       h("th", { scope: "row" }, cell.label),
       h("td", {}, cell.symbol ? symbol(cell.symbol) : ""),
       h("td", { class: "paper-number" }, shown.text),
-      h("td", { class: "paper-limit" }, ...[...limit, ...outside.map((note) => `⟂ Outside range. ${note}`)].map((words) => h("span", {}, words))),
+      h("td", { class: "paper-limit" }, ...[...limit, ...measuredWords(desk, cell, value as number), ...outside.map((note) => `⟂ Outside range. ${note}`)].map((words) => h("span", {}, words))),
     ),
   ];
+}
+
+function measuredWords(desk: Desk, cell: Cell, predicted: number): readonly string[] {
+  const { build, installation, units } = desk.session.state;
+  const value = build.measured?.[installation]?.[cell.key];
+  if (value === undefined) return [];
+  const measured = cell as Measured;
+  return [`measured ${written(units, measured, value).text}, ${differenceWords(units, measured, value, predicted)}`];
 }
 
 function checkRow(units: UnitChoice, check: Check): HTMLElement {

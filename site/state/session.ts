@@ -1,5 +1,5 @@
 import type { Evaluation, Graph, InputValues, Program } from "../../lib/graph";
-import { type Build, inputsOf, installationOf, rejoined, separated, withInput } from "../../worksheets/build/build";
+import { type Build, inputsOf, installationOf, rejoined, separated, withInput, withMeasured } from "../../worksheets/build/build";
 import { changeName, differingInputs } from "./naming";
 import type { UnitChoice } from "./units";
 
@@ -53,6 +53,8 @@ export interface Session {
   reset(key: string): void;
   separate(key: string): void;
   rejoin(key: string): void;
+  /** Puts a measured value beside a cell's, or takes it away; an entry of its own. */
+  measure(key: string, value: number | undefined, name: string): void;
   show(installation: string): void;
   /**
    * Puts another build on the page.
@@ -167,6 +169,11 @@ export function createSession({ graph, program, build, name }: { graph: Graph; p
     rejoin: (key) => {
       end();
       change(rejoined(state.build, state.installation, key), `${labelOf(key)}: shared again`);
+    },
+    measure: (key, value, entryName) => {
+      end();
+      if (state.build.measured?.[state.installation]?.[key] === value) return;
+      change(withMeasured(state.build, state.installation, key, value), entryName);
     },
     show: (installation) => {
       end();
