@@ -66,10 +66,17 @@ export function createAutosave({ session, store, writer, now, write, onTaken, on
   };
   const isAsAtFirst = (): boolean => !place.adopted && session.state.build === place.start;
 
+  /** Writing takes some milliseconds, and what was opened stays the same for long. */
+  let opening: { readonly build: Build; readonly text: string } | undefined;
+  const openedText = (build: Build): string => {
+    if (opening?.build !== build) opening = { build, text: write(build) };
+    return opening.text;
+  };
+
   const recordOf = ({ id, named }: Place): KeptBuild => {
     const { build, opened, installation, units } = session.state;
     const installations = build.installations.length;
-    return { id, name: build.name, installations, time: now(), writer, named, text: write(build), openedText: write(opened), installation, units };
+    return { id, name: build.name, installations, time: now(), writer, named, text: write(build), openedText: openedText(opened), installation, units };
   };
 
   const keep = async (here: Place, record: KeptBuild | undefined): Promise<void> => {
