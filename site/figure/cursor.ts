@@ -102,14 +102,17 @@ export function createCursor({ key, title, table }: { readonly key: string; read
   };
 }
 
-/** Copies of the marks as outlines, twice: a halo of the page's colour below the ring. Unseen places count where nothing else is. */
+/**
+ * Copies of the marks as outlines, twice: a halo of the page's colour below the ring. Unseen places count where nothing
+ * else is, and have no halo, which would cover words beside them.
+ */
 function ring(marks: readonly SVGGraphicsElement[]): SVGGElement {
   const drawn = marks.filter((mark) => !mark.classList.contains("spot"));
-  const outlined = drawn.length > 0 ? drawn : marks;
+  const [outlined, looks] = drawn.length > 0 ? [drawn, ["cursor-halo", "cursor-ring"]] : [marks, ["cursor-ring"]];
   return s(
     "g",
     { class: "cursor", "aria-hidden": "true" },
-    ...["cursor-halo", "cursor-ring"].flatMap((look) =>
+    ...looks.flatMap((look) =>
       outlined.map((mark) => {
         const copy = mark.cloneNode() as SVGElement;
         copy.removeAttribute("data-row");

@@ -134,7 +134,7 @@ export function drawSeaLine({
         .attr("class", "limit")
         .attr("d", `M${px(at(limit))},${y0 - 2}V${y1 + 6}`);
     }
-    spot(ground, i, { x: 0, y: y0 - head - 10, width, height: head + passage + 18 });
+    spot(ground, i, { x: 0, y: y0 - head - 9, width, height: head + passage + 22 });
     const [hx0, hx1] = [at(hotOutlet), at(hotInlet)];
     ground
       .append("path")
