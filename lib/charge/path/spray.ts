@@ -5,6 +5,7 @@ import {
   moistAir,
   saturationHumidityRatio,
   saturationTemperatureSpan,
+  saturationVapourPressure,
 } from "../../fluid";
 import { brentRoot } from "../../numeric";
 import { requireNotNegative, requirePositive, requireWithin } from "../../quantity/guard";
@@ -54,6 +55,9 @@ export interface SprayOutlet {
 
 const liquidSpecificHeat = 4186; // J/(kg·K)
 
+/** Charge hotter than this is not asked about its water [K]: at any pressure of a charge it boils. */
+const hottest = 600;
+
 /** Charge colder than this holds no vapour worth the name [K]. */
 const coldest = 225 as Temperature;
 
@@ -79,26 +83,27 @@ export function sprayOutlet(spray: WaterSpray, charge: SprayedCharge): SprayOutl
   const before = charge.gas ?? moistGas(humidityRatio);
   const water = waterEnthalpy(spray.waterTemperature);
   const brought = (1 + humidityRatio) * before.enthalpy(temperature);
-  const after = (evaporated: number) => {
-    const gas = moistGas((humidityRatio + evaporated) as Ratio);
-    const enthalpy = (brought + evaporated * water) / (1 + humidityRatio + evaporated);
-    return { gas, temperature: gas.temperatureAtEnthalpy(enthalpy as SpecificEnergy) };
-  };
-  /** vapour that the charge could still hold */
-  const room = (evaporated: number) => {
-    const gas = moistGas((humidityRatio + evaporated) as Ratio);
+  /** the charge with some water in it, and the vapour that it could still hold */
+  const wetted = (evaporated: number) => {
+    const gas = evaporated > 0 ? moistGas((humidityRatio + evaporated) as Ratio) : before;
     const enthalpy = (brought + evaporated * water) / (1 + humidityRatio + evaporated);
     // less than none where evaporation would chill the charge below any table
-    if (enthalpy < gas.enthalpy(coldest)) return -1;
-    return held(after(evaporated).temperature, pressure) - humidityRatio - evaporated;
+    if (enthalpy < gas.enthalpy(coldest)) return { gas, temperature: coldest, room: -1 };
+    const after = evaporated > 0 ? gas.temperatureAtEnthalpy(enthalpy as SpecificEnergy) : temperature;
+    return { gas, temperature: after, room: held(after, pressure) - humidityRatio - evaporated };
   };
 
   const offered = (spray.waterFlow * spray.evaporationEfficiency) / dryAirFlow;
   const most = Math.min(offered, mostHumid - humidityRatio);
-  const name = "sprayOutlet: vapour at saturation";
-  const saturated = most > 0 && room(most) < 0;
-  const evaporated = !saturated ? most : room(0) <= 0 ? 0 : brentRoot(room, [0, most], { name }).root;
-  const outlet = evaporated > 0 ? after(evaporated) : { gas: before, temperature };
+  let evaporated = Math.max(0, most);
+  let outlet = wetted(evaporated);
+  const saturated = evaporated > 0 && outlet.room < 0;
+  if (saturated) {
+    const name = "sprayOutlet: vapour at saturation";
+    const none = wetted(0).room <= 0;
+    evaporated = none ? 0 : brentRoot((x) => wetted(x).room, [0, most], { name, tolerance: 1e-13 }).root;
+    outlet = wetted(evaporated);
+  }
   return {
     temperature: outlet.temperature,
     humidityRatio: (humidityRatio + evaporated) as Ratio,
@@ -115,14 +120,10 @@ function waterEnthalpy(temperature: number): number {
   return liquidSpecificHeat * (temperature - gasReferenceTemperature) - heatOfVaporization(gasReferenceTemperature);
 }
 
-/** Most vapour that the charge holds; above boiling as much as anyone likes. */
+/** Most vapour that the charge holds; where water boils, as much as anyone likes. */
 function held(temperature: Temperature, pressure: Pressure): number {
-  if (temperature > 453) return 1;
+  if (temperature > hottest) return 1;
   if (temperature < saturationTemperatureSpan[0]) return 0;
-  try {
-    return saturationHumidityRatio({ temperature, pressure });
-  } catch (error) {
-    if (error instanceof RangeError && temperature > 300) return 1; // it boils
-    throw error;
-  }
+  if (saturationVapourPressure(temperature) >= pressure) return 1;
+  return saturationHumidityRatio({ temperature, pressure });
 }

@@ -64,7 +64,11 @@ export function balance(setting: OperatingSetting, closure: Closure, start: Oper
   });
   if (fuelIsFree) x.push(Math.log(start.fuelFlow));
   if (shareIsFree) x.push(start.brakeShare);
-  const found = newtonSystem(equations, x, { name: "no balance", tolerance, slopes });
+  const found = newtonSystem(equations, x, {
+    name: "no balance: a state that closes all equations",
+    tolerance,
+    slopes,
+  });
   const state = latest?.at === found.root ? latest.state : operatingState(setting, trialAt(found.root));
   return { state, residual: found.residual, iterations: found.iterations, slopes: found.slopes };
 }

@@ -1,7 +1,7 @@
 import type { Slopes } from "../../numeric";
 import type { Closure } from "./balance";
 import { marginAt } from "./limits";
-import { requireCharging } from "./operatingPoint";
+import { requireBlowing } from "./operatingPoint";
 import type { Limit, OperatingSetting, OperatingState, OperatingTrial } from "./operatingState";
 import { type Solved, solved, type WarmStart } from "./solved";
 
@@ -28,7 +28,7 @@ export interface Climb {
 
 /** Adds fuel from light load until the first limit is met. A limit counts from where it was once kept. */
 export function climb(setting: OperatingSetting): Climb {
-  let below = requireCharging(solved(setting, { kind: "excessAir", excessAirRatio: lightExcessAir }));
+  let below = requireBlowing(solved(setting, { kind: "excessAir", excessAirRatio: lightExcessAir }));
   const kept = new Set<string>();
   let step = stride;
   for (let steps = 0; steps < mostSteps; steps++) {
@@ -128,7 +128,7 @@ function fuelled(state: OperatingState, factor: number): Closure {
 /** A balance from a warm start alone, or nothing. */
 export function tried(setting: OperatingSetting, closure: Closure, start: WarmStart): Solved | undefined {
   try {
-    return requireCharging(solved(setting, closure, start));
+    return requireBlowing(solved(setting, closure, start));
   } catch (error) {
     if (error instanceof RangeError) return undefined;
     throw error;
