@@ -55,7 +55,7 @@ export function createCursor({ key, title, table }: { readonly key: string; read
     }
     line.classList.remove("is-hint");
     line.replaceChildren(h("strong", {}, words.name), ` ${words.value}`);
-    place.querySelector("svg")?.append(ring(marks(present)));
+    ringMarks(place.querySelector("svg > g")!, marks(present));
   };
   const go = (row: number | undefined): void => {
     if (row === present) return;
@@ -103,17 +103,21 @@ export function createCursor({ key, title, table }: { readonly key: string; read
 }
 
 /**
- * Copies of the marks as outlines, twice: a halo of the page's colour below the ring. Unseen places count where nothing
- * else is, and have no halo, which would cover words beside them.
+ * Rings marks by copies of their outlines, over a halo of the page's colour. Unseen places count where nothing else is;
+ * their ring lies below the drawing, so that it crosses no words.
  */
-function ring(marks: readonly SVGGraphicsElement[]): SVGGElement {
+function ringMarks(ground: Element, marks: readonly SVGGraphicsElement[]): void {
   const drawn = marks.filter((mark) => !mark.classList.contains("spot"));
-  const [outlined, looks] = drawn.length > 0 ? [drawn, ["cursor-halo", "cursor-ring"]] : [marks, ["cursor-ring"]];
+  if (drawn.length > 0) ground.after(outlines(drawn, ["cursor-halo", "cursor-ring"]));
+  else ground.before(outlines(marks, ["cursor-ring"]));
+}
+
+function outlines(marks: readonly SVGGraphicsElement[], looks: readonly string[]): SVGGElement {
   return s(
     "g",
     { class: "cursor", "aria-hidden": "true" },
     ...looks.flatMap((look) =>
-      outlined.map((mark) => {
+      marks.map((mark) => {
         const copy = mark.cloneNode() as SVGElement;
         copy.removeAttribute("data-row");
         setAttribute(copy, "class", look);
