@@ -112,20 +112,6 @@ function labelFaults(picture: SVGSVGElement): readonly string[] {
   return [...outside.map(({ text }) => `"${text}" outside`), ...over];
 }
 
-/** The quickest of some drawings, in milliseconds: the others waited for something else. */
-function quickest(key: string): number {
-  const figure = figureOf(key);
-  const values = valuesOf(figure, {});
-  const frame = { width: 760, units: figureUnits({ system: "SI", own: {} }) };
-  let least = Number.POSITIVE_INFINITY;
-  for (let turn = 0; turn < 60; turn += 1) {
-    const start = performance.now();
-    figure.draw(values, frame);
-    least = Math.min(least, performance.now() - start);
-  }
-  return least;
-}
-
-const stage = { keys: figures.map(({ key }) => key), show, quickest };
+const stage = { keys: figures.map(({ key }) => key), show };
 export type Stage = typeof stage;
 Object.assign(window, { stage });
