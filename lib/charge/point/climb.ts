@@ -1,4 +1,3 @@
-import type { Slopes } from "../../numeric";
 import type { Closure } from "./balance";
 import { marginAt } from "./limits";
 import { requireBlowing } from "./operatingPoint";
@@ -117,8 +116,8 @@ function meeting(below: Solved, above: Solved, { limit, share }: Crossing): Solv
 }
 
 /** A balance with a little more fuel than a climb ended with. */
-export function lookedBeyond(found: Solved, slopes?: Slopes): Solved | undefined {
-  return tried(found.setting, fuelled(found.state, look), { trial: found.state.trial, ...(slopes && { slopes }) });
+export function lookedBeyond(found: Solved, start: WarmStart = { trial: found.state.trial }): Solved | undefined {
+  return tried(found.setting, fuelled(found.state, look), start);
 }
 
 function fuelled(state: OperatingState, factor: number): Closure {

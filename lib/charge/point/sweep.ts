@@ -9,6 +9,7 @@ import type { OperatingBuild } from "./operatingBuild";
 import { solvedOrRefused } from "./operatingPoint";
 import type { OperatingSetting, OperatingState, OperatingTrial } from "./operatingState";
 import { atSpeed, operatingSetting } from "./setting";
+import type { Solved, WarmStart } from "./solved";
 
 /** What a speed of a sweep came to: the most the parts give there, or why there is nothing. */
 export type SweepPoint =
@@ -18,8 +19,6 @@ export type SweepPoint =
 /** A climb of the speed before, from which the next one begins. */
 interface Before {
   readonly climb: Climb;
-  /** slopes of the look beyond */
-  readonly beyondSlopes: Slopes | undefined;
   readonly trialBefore: OperatingTrial | undefined;
   readonly speedBefore: number | undefined;
 }
@@ -51,7 +50,6 @@ export function sweep(
       const found: Climb = (before && followed(setting, before)) ?? solvedOrRefused(() => climb(setting), "attainable");
       before = {
         climb: found,
-        beyondSlopes: found.beyond?.slopes,
         trialBefore: before?.climb.found.state.trial,
         speedBefore: before?.climb.found.setting.engineSpeed,
       };
@@ -89,7 +87,7 @@ function followed(fresh: OperatingSetting, before: Before): Climb | undefined {
       binding = each;
     }
     if (!binding) {
-      const beyond = lookedBeyond(found, before.beyondSlopes);
+      const beyond = lookedBeyond(found, startBeyond(found, last));
       if (!beyond || margin(beyond.state) > 0) return undefined; // it was met on the way down
       return { found, bindingId: limit.id, beyond };
     }
@@ -97,6 +95,23 @@ function followed(fresh: OperatingSetting, before: Before): Climb | undefined {
     slopes = undefined;
   }
   return undefined;
+}
+
+/** A start for the look beyond: as far from the climb's end as it was at the speed before. */
+function startBeyond({ state: { trial } }: Solved, last: Climb): WarmStart {
+  const { found, beyond } = last;
+  if (!beyond) return { trial };
+  const [from, to] = [found.state.trial, beyond.state.trial];
+  return {
+    trial: {
+      airFlow: (trial.airFlow * to.airFlow) / from.airFlow,
+      wheelSpeeds: trial.wheelSpeeds.map((speed, i) => (speed * to.wheelSpeeds[i]!) / from.wheelSpeeds[i]!),
+      blowerRatios: trial.blowerRatios.map((ratio, i) => (ratio * to.blowerRatios[i]!) / from.blowerRatios[i]!),
+      fuelFlow: (trial.fuelFlow * to.fuelFlow) / from.fuelFlow,
+      brakeShare: trial.brakeShare + to.brakeShare - from.brakeShare,
+    },
+    slopes: beyond.slopes,
+  };
 }
 
 /** The trial of the speed before, along the line through the last two speeds. */
