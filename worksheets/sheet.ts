@@ -39,6 +39,8 @@ export interface Figure<F extends References = References> {
   readonly describe: (values: ValuesOf<F>, units: FigureUnits) => string;
   readonly draw: (values: ValuesOf<F>, frame: FigureFrame) => SVGSVGElement;
   readonly table: (values: ValuesOf<F>, units: FigureUnits) => FigureTable;
+  /** Drawn when the hand rests, since it needs more than a frame allows; until then the last picture stands dimmed. */
+  readonly atRest?: boolean;
 }
 
 /** Declares a figure; the values' types follow from `from`. */

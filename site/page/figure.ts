@@ -6,6 +6,7 @@ import { figureUnits } from "../state";
 import { contained } from "./crash";
 import { type Desk, nodeOf, type Part } from "./desk";
 import { lineLink } from "./link";
+import { whenAtRest } from "./rest";
 
 /** Figures start to be drawn this far below the screen. */
 const ahead = "200px 0px";
@@ -20,6 +21,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
   const cursor = createCursor({ key: figure.key, title: figure.title, table: () => table() });
   const { place } = cursor;
   const waiting = h("p", { class: "remark", hidden: true });
+  const working = h("p", { class: "working", role: "status" });
   const described = h("p", { class: "described" });
   const numbers = h("details", { class: "numbers" }, h("summary", {}, "Numbers"));
   const numbersPlace = h("div", { class: "wide", tabindex: 0, role: "region", "aria-label": `${figure.title}: numbers` });
@@ -33,6 +35,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     "figure",
     { class: "figure", id: `figure-${figure.key}` },
     place,
+    working,
     waiting,
     cursor.line,
     h("figcaption", {}, h("strong", {}, figure.title), described),
@@ -83,8 +86,20 @@ export function figurePart(desk: Desk, figure: Figure): Part {
   };
   numbers.addEventListener("toggle", () => numbers.open && list());
 
+  const isDue = () => near && stale && width > 0;
+  const rest = whenAtRest(
+    () => {
+      if (isDue()) draw();
+    },
+    (long) => {
+      element.classList.toggle("is-working", long);
+      setText(working, long ? "working" : "");
+    },
+  );
   const drawWhenNear = (): void => {
-    if (near && stale && width > 0) draw();
+    if (!isDue()) return;
+    if (figure.atRest) rest.ask();
+    else draw();
   };
   new IntersectionObserver(
     ([entry]) => {
