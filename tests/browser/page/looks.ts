@@ -1,0 +1,82 @@
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { brokenRules, type Opened, type Opening, pictures } from "./served";
+
+type Open = (options?: Opening) => Promise<Opened>;
+
+const widths = [1440, 1024, 768, 390];
+const themes = ["light", "dark"] as const;
+const views = ["Reading", "Bench"] as const;
+
+async function sideways(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+}
+
+/** How the page looks and reads, in every view, theme and width. */
+export function looks(open: Open): void {
+  describe.each(themes)("in the %s theme", (colorScheme) => {
+    test.each(views)("no rule of access is broken, in the view %s", async (view) => {
+      const { page } = await open({ colorScheme });
+      await page.getByText(view, { exact: true }).click();
+      await page.locator("#line-fuelFlow .how-toggle").click();
+      await page.locator("#line-fuelFlow .filled-in math").waitFor();
+      expect(await brokenRules(page)).toEqual([]);
+    });
+
+    test.each(widths)("every sheet stands within %i px", async (width) => {
+      mkdirSync(pictures, { recursive: true });
+      const { page } = await open({ colorScheme, viewport: { width, height: 1100 } });
+      const keys = await page.locator("section.sheet").evaluateAll((sections) => sections.map(({ id }) => id));
+      expect(keys.length).toBeGreaterThan(6);
+      for (const key of keys) {
+        await page.evaluate((id) => document.getElementById(id)!.scrollIntoView(), key);
+        await page.waitForTimeout(250);
+        expect(await sideways(page), key).toBeLessThanOrEqual(0);
+        await page.screenshot({ path: join(pictures, `${key}-${width}-${colorScheme}.png`) });
+      }
+    });
+  });
+
+  test.each([
+    { name: "at 320 px", viewport: { width: 320, height: 700 } },
+    { name: "at twice the size", viewport: { width: 720, height: 450 }, deviceScaleFactor: 2 },
+    { name: "with forced colours", forcedColors: "active" as const },
+    { name: "with more contrast", contrast: "more" as const },
+    { name: "with less motion", reducedMotion: "reduce" as const },
+  ])("nothing hangs over $name", async ({ name, ...options }) => {
+    const { page } = await open(options);
+    for (const view of views) {
+      await page.getByText(view, { exact: true }).click();
+      await page.evaluate(() => document.getElementById("air-demand")!.scrollIntoView());
+      await page.waitForTimeout(250);
+      expect(await sideways(page)).toBeLessThanOrEqual(0);
+      await page.screenshot({ path: join(pictures, `${name.replaceAll(" ", "-")}-${view}.png`) });
+    }
+  });
+
+  test("what is printed is a document without controls, and no line of it is cut", async () => {
+    const { page } = await open({ colorScheme: "dark", viewport: { width: 672, height: 900 } });
+    // The typesetter comes while the page is idle.
+    await page.waitForTimeout(2000);
+    await page.pdf({ path: join(pictures, "print-a4.pdf"), format: "A4" });
+    await page.pdf({ path: join(pictures, "print-letter.pdf"), format: "Letter" });
+    await page.emulateMedia({ media: "print" });
+    await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
+    const seen = await page.evaluate(() => {
+      const paper = document.querySelector(".paper")!;
+      return {
+        hidden: getComputedStyle(document.getElementById("page")!).display,
+        controls: paper.querySelectorAll("input, button, select, a").length,
+        formulas: paper.querySelectorAll(".paper-trace math").length,
+        figures: paper.querySelectorAll(".paper-figure svg").length,
+        cut: [...paper.querySelectorAll("*")].filter((element) => element.getBoundingClientRect().right > 673).map((element) => element.closest("[class]")?.className),
+        ground: getComputedStyle(document.documentElement).getPropertyValue("--page"),
+      };
+    });
+    expect(seen).toMatchObject({ hidden: "none", controls: 0, cut: [], ground: "#ffffff" });
+    expect(seen.formulas).toBeGreaterThan(200);
+    expect(seen.figures).toBeGreaterThan(5);
+  });
+}
