@@ -5,6 +5,7 @@ import { demandLines } from "./demand";
 import { evaluationLines } from "./evaluation";
 import { subject } from "./fixtureSubject";
 import { frameWork } from "./frames";
+import { matchedLines } from "./matched";
 import { quantile, timed } from "./measure";
 import { peerLines, ratiosOf } from "./peers";
 import { sampled, sampleLines } from "./samples";
@@ -63,6 +64,7 @@ test("the lines of the graph, the demand and the peers are measured", () => {
     ...evaluationLines(subject(), 20),
     ...costliestLines(subject(), 5, 3),
     ...demandLines(1),
+    ...matchedLines(1),
     ...scalingLines(5, 10),
     ...peers,
   ];

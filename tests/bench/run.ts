@@ -4,6 +4,7 @@ import { bundleReport } from "./bundle";
 import { costliestLines } from "./costliest";
 import { demandLines } from "./demand";
 import { evaluationLines } from "./evaluation";
+import { matchedLines } from "./matched";
 import { subject } from "./notebookSubject";
 import { pageLines } from "./page";
 import { peerLines, ratiosOf } from "./peers";
@@ -25,6 +26,7 @@ console.log(
     ...evaluationLines(notebook, 400),
     ...costliestLines(notebook, 100),
     ...demandLines(400),
+    ...matchedLines(400),
     ...scalingLines(400),
   ]),
   "\n",
