@@ -6,7 +6,7 @@ const longest = 12;
 
 /**
  * The lines whose name, symbol or sheet holds every word typed, in any order and case: those in
- * whose name more words begin so stand first, then names that begin with the first word, then by the order of the sheets.
+ * whose name they stand together, or begin more words, come first, then names that begin with the first word, then by the order of the sheets.
  */
 export function foundLines({ graph, places }: Pick<Desk, "graph" | "places">, text: string): readonly Node[] {
   const words = plain(text).split(" ").filter((word) => word !== "");
@@ -18,7 +18,8 @@ export function foundLines({ graph, places }: Pick<Desk, "graph" | "places">, te
       const around = `${name} ${plain(symbolOf(node))} ${plain(places.get(node.key)!.sheet.title)}`;
       if (!words.every((word) => around.includes(word))) return [];
       const starts = words.filter((word) => name.split(" ").some((part) => part.startsWith(word))).length;
-      const rank = (name.startsWith(words[0]!) ? 0 : 1) - 2 * starts;
+      const together = name.includes(words.join(" ")) ? 1 : 0;
+      const rank = (name.startsWith(words[0]!) ? 0 : 1) - 2 * starts - 2 * together;
       return { node, order, rank };
     })
     .sort((a, b) => a.rank - b.rank || a.order - b.order)

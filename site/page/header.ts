@@ -39,8 +39,7 @@ export function header(desk: Desk, deeds: readonly HTMLElement[], notice: Notice
     installation,
     h("div", { class: "head-held" }, h("span", { class: "ring", "aria-hidden": "true" }), heldName, button("Hold now", () => holdNow(desk))),
     h("span", { class: "head-break" }),
-    h("div", { class: "head-view" }, views.element),
-    h("div", { class: "head-units" }, units.element),
+    h("div", { class: "head-choices" }, views.element, units.element),
     h("div", { class: "head-actions" }, undo, redo, ...deeds),
   );
 

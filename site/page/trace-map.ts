@@ -74,13 +74,13 @@ export function traceMap(desk: Desk, walk: (key: string) => void) {
   const entry = (box: Box, x: number, top: number, anchor: "start" | "middle" | "end", go: (() => void) | undefined): SVGElement => {
     const value = s("text", { class: "map-value", x, y: top + 12 + box.lines.length * lineHeight, "text-anchor": anchor });
     values.push(() => setText(value, valueWords(desk, box.node)));
-    const names = box.lines.map((text, i) => s("text", { x, y: top + 12 + i * lineHeight, "text-anchor": anchor }, text));
+    const names = box.lines.map((text, i) => s("text", { x, y: top + 12 + i * lineHeight, "text-anchor": anchor }, `${text} `));
     if (!go) return s("g", { class: "map-own" }, ...names, value);
     const reach = Math.max(...box.lines.map((text) => textWidth(text, { size })), 44);
     const left = anchor === "start" ? x - 4 : x - reach - 4;
     const link = s(
       "a",
-      { class: "map-link", href: `#line-${box.node.key}`, "aria-label": `${box.node.label}, ${valueWords(desk, box.node)}` },
+      { class: "map-link", href: `#line-${box.node.key}` },
       s("rect", { x: left, y: top - 3, width: reach + 8, height: box.height - 4, rx: 2 }),
       ...names,
       value,

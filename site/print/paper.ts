@@ -19,7 +19,7 @@ import { tracePages } from "./trace-pages";
  * @param version of airledger
  */
 export function printAsDocument(desk: Desk, program: Program, version: string): void {
-  const place = h("div", { class: "paper" });
+  const place = h("div", { class: "folio" });
   const rule = new CSSStyleSheet();
   document.body.append(place);
   document.adoptedStyleSheets = [...document.adoptedStyleSheets, rule];

@@ -155,7 +155,7 @@ export function journeys(open: Open): void {
     await page.waitForFunction((old) => document.querySelector("#line-seaHeat .number")?.textContent === old, before);
     await page.evaluate(() => {
       window.addEventListener("beforeprint", () => {
-        document.body.dataset["paper"] = document.querySelector(".paper")!.textContent!;
+        document.body.dataset["paper"] = document.querySelector(".folio")!.textContent!;
       });
     });
     await page.pdf({ format: "A4" });
@@ -221,7 +221,7 @@ export function journeys(open: Open): void {
       before: () => {
         const replace = Element.prototype.replaceChildren;
         Element.prototype.replaceChildren = function (...nodes) {
-          if (this.className === "drawing" && this.closest("#air-demand")) throw new Error("this figure breaks");
+          if (nodes[0] instanceof SVGSVGElement && this.closest("#air-demand .figure")) throw new Error("this figure breaks");
           return replace.apply(this, nodes);
         };
       },
