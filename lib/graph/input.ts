@@ -53,6 +53,14 @@ type EntryOf<C> = C extends { readonly type: "quantity"; readonly kind: infer K 
     ? keyof O & string
     : string;
 
+/** Reads a table's rows from the text of a file. */
+export interface TableReader<Row = Readonly<Record<string, unknown>>> {
+  /** Words on the button that opens the file, such as "Open CSV…". */
+  readonly label: string;
+  /** All rows of the file, in SI. @throws RangeError saying which lines cannot be used, and why */
+  readonly read: (text: string) => readonly Row[];
+}
+
 export type RowOf<C extends Columns> = { readonly [Name in keyof C]: EntryOf<C[Name]> };
 
 /** A list of like things, a row each, that the reader may lengthen, shorten and reorder. */
@@ -62,6 +70,8 @@ export interface TableInput<C extends Columns = Columns> extends Ref<readonly Ro
   readonly value: readonly RowOf<C>[];
   /** Fewest and most rows. */
   readonly rows: readonly [number, number];
+  /** How the rows may come out of a file; by hand alone if left out. */
+  readonly reader?: TableReader<RowOf<C>>;
 }
 
 export type Input = QuantityInput | ChoiceInput | TableInput;
@@ -86,6 +96,7 @@ export function table<const C extends Columns>(
     readonly columns: C;
     readonly rows: readonly [number, number];
     readonly value: readonly RowOf<C>[];
+    readonly reader?: TableReader<RowOf<C>>;
   },
 ): TableInput<C> {
   return { type: "table", key, ...options };
