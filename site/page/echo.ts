@@ -99,7 +99,7 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly
 function causeWords(desk: Desk, moves: Moves): string {
   if (moves.shown !== undefined) return `after showing ${moves.shown}`;
   const [first, ...others] = moves.keys;
-  if (first === undefined) return "Move a number: what it does in the other sheets is told here.";
+  if (first === undefined) return "Move a number: what it does in the other sheets is told here. On any line, t tells where its number comes from.";
   const { label } = nodeOf(desk.graph, first);
   const verb = desk.session.state.gesture ? "while moving" : "after moving";
   return others.length > 0 ? `${verb} ${label} and ${others.length} more` : `${verb} ${label}`;
