@@ -40,10 +40,12 @@ export function feltElsewhere(desk: Desk, standings: Standings, moves: Moves): r
 function feltBy(desk: Desk, standings: Standings, moves: Moves, cell: Cell): Felt | undefined {
   const [now, before] = [desk.values.get(cell), moves.before(cell)];
   if (now === before || before === undefined) return undefined;
-  if (isRefusal(now) !== isRefusal(before)) {
-    return { cell, classChanged: true, check: undefined, before: undefined, marginShift: 0, share: 1 };
+  if (isRefusal(now) || isRefusal(before)) {
+    // Where answers are lost or found the cells at the root tell of it; those that wait for them follow.
+    const root = [now, before].some((value) => isRefusal(value) && value.root === cell.key);
+    const turned = isRefusal(now) !== isRefusal(before);
+    return root && turned ? { cell, classChanged: true, check: undefined, before: undefined, marginShift: 0, share: 1 } : undefined;
   }
-  if (isRefusal(now)) return undefined;
   const shifts = standings
     .of(cell)
     .map((check) => shiftOf(check, moves.checksBefore(cell)))

@@ -21,8 +21,10 @@ export function dimUnderTouch(desk: Desk, root: HTMLElement): void {
     if (!grip || !key) return;
     const sheet = grip.closest(".sheet");
     const following = followersOf(desk, key);
+    const own = grip.closest(".line, .prose")!;
     const lines = [...(sheet?.querySelectorAll(".line") ?? [])].filter((line) => following.has(line.getAttribute("data-key") ?? ""));
-    marked = [grip.closest(".line, .prose")!, ...lines.slice(0, lit)];
+    const below = lines.filter((line) => own.compareDocumentPosition(line) & Node.DOCUMENT_POSITION_FOLLOWING);
+    marked = [own, ...[...below, ...lines].slice(0, lit)];
     for (const element of marked) element.classList.add("under-hand");
     root.classList.add("hand-down");
   });

@@ -146,3 +146,13 @@ test("followersOf(desk, key) is everything that an input moves", () => {
     ["beltPower", "blowerPower", "chargeTemperature", "outletPressure", "outletTemperature", "pressureRatio"].sort(),
   );
 });
+
+test("feltElsewhere() tells of a lost answer where it was lost, not of all that wait for it", () => {
+  const { desk, session, standings, moves, settle } = deskOfFixture();
+  // The root stands on the sheet of the ratio itself; the belt elsewhere only waits.
+  session.begin("driveRatio");
+  session.set("driveRatio", 3.3);
+  settle();
+  session.end();
+  expect(feltElsewhere(desk, standings, moves)).toEqual([]);
+});
