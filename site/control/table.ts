@@ -4,6 +4,7 @@ import { type Session, unitSymbol, writtenInput } from "../state";
 import type { Controlled } from "./controlled";
 import { type Pressure, unitNamed } from "../../lib/quantity";
 import { entry, refusedWords } from "./entry";
+import { tableFile } from "./tableFile";
 
 type Row = Readonly<Record<string, unknown>>;
 
@@ -32,6 +33,7 @@ export function tableControl(input: TableInput, controlled: Controlled): { reado
     remark.hidden = words === "";
   };
   const add = h("button", { type: "button", class: "quiet", onclick: () => put([...rows(), rows().at(-1) ?? input.value[0]!]) }, "Add a row");
+  const fromFile = tableFile(input, { system: () => session.state.units.system, put, say });
   const table = h(
     "table",
     { class: "entries" },
@@ -56,7 +58,7 @@ export function tableControl(input: TableInput, controlled: Controlled): { reado
     { class: "table-input", "data-many": columns.length > mostAcross, "data-input": input.key, role: "group", "aria-label": input.label },
     h("div", { class: "wide" }, table),
     remark,
-    h("p", { class: "table-foot" }, add),
+    h("p", { class: "table-foot" }, add, ...fromFile),
   );
 
   const rowView = (): RowView => {

@@ -73,7 +73,7 @@ export const {
   name: "First bank",
   inducer: 71,
   exducer: 98,
-  turbineArea: 16,
+  turbineArea: 15.5,
   turbineWheel: 86,
   highestSpeed: 118_000,
   opensAt: 2.2,
