@@ -89,9 +89,15 @@ function closeTopmost(notice: Notice, traces: Traces): void {
 
 /** Opens the trace of what has the focus: a line, a number in a sentence, or a line's name elsewhere on the page. */
 function trace(desk: Desk, traces: Traces, target: HTMLElement): void {
-  if (target.closest(".trace")) return void traces.close();
+  if (target.closest(".trace")) {
+    traces.close();
+    return;
+  }
   const line = target.closest<HTMLElement>(".line");
-  if (line) return line.querySelector<HTMLElement>(".how-toggle")?.click();
+  if (line) {
+    line.querySelector<HTMLElement>(".how-toggle")?.click();
+    return;
+  }
   const key = target.dataset["key"] ?? target.dataset["input"] ?? target.closest<HTMLElement>("[data-key]")?.dataset["key"];
   if (key === undefined || !desk.graph.position.has(key)) return;
   const sentence = target.closest(".prose");

@@ -46,7 +46,10 @@ export function mathPlace(kind: string): MathPlace {
 
 /** Sets a formula into a place at once; as it was written where the typesetter is not there yet. */
 export function typeset(place: HTMLElement, tex: string): void {
-  if (!typesetter) return setText(place, tex);
+  if (!typesetter) {
+    setText(place, tex);
+    return;
+  }
   const set = h("div");
   typesetter.render(tex, set, { displayMode: true, throwOnError: false });
   place.replaceChildren(...set.childNodes);

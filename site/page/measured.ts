@@ -40,7 +40,8 @@ export function measuredPlace(desk: Desk, cell: Cell, id: string): { readonly el
     const text = field.value;
     if (text.trim() === "") {
       calm();
-      return put(undefined);
+      put(undefined);
+      return;
     }
     const barometer = ambient();
     const read = parseQuantity(measured.kind, text, {

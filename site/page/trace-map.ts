@@ -27,7 +27,10 @@ export function traceMap(desk: Desk, walk: (key: string) => void) {
     const column = Math.min(216, Math.floor((width - 2 * (width < 480 ? 16 : 36)) / 3));
     const fedBy = node.type === "cell" ? [...new Set(operandKeys(node))].map((key) => nodeOf(desk.graph, key)) : [];
     const feeds = desk.users.get(node.key) ?? [];
-    if (fedBy.length + feeds.length === 0 || column < 60) return place.replaceChildren();
+    if (fedBy.length + feeds.length === 0 || column < 60) {
+      place.replaceChildren();
+      return;
+    }
     const [left, right] = [fedBy, feeds].map((nodes) => nodes.slice(0, most).map((each) => boxOf(each, column)));
     const own = boxOf(node, column, true);
     const height = Math.max(stackHeight(left!, fedBy.length), stackHeight(right!, feeds.length), own.height) + 24;

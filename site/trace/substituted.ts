@@ -20,15 +20,15 @@ const relation = /^(?:=|\\(?:approx|le|leq|ge|geq)\b)/;
  * than values put in.
  *
  * @param formula in TeX
- * @param valueOf the value, in TeX, of a symbol in TeX; undefined where it has none
+ * @param fill the value, in TeX, of a symbol in TeX; undefined where it has none
  */
-export function substituted(formula: string, valueOf: (symbol: SymbolName) => string | undefined): Substituted | undefined {
+export function substituted(formula: string, fill: (symbol: SymbolName) => string | undefined): Substituted | undefined {
   const first = firstEquation(itemsOf(formula));
   const equals = first.findIndex(isRelation);
   const after = first.slice(equals + 1);
   const next = after.findIndex(isRelation);
   const count = { values: 0, left: 0 };
-  const right = written(next < 0 ? after : after.slice(0, next), valueOf, count);
+  const right = written(next < 0 ? after : after.slice(0, next), fill, count);
   if (count.values === 0 || count.left > count.values) return undefined;
   return { left: plain(first.slice(0, Math.max(0, equals))), right };
 }
@@ -55,7 +55,7 @@ interface Count {
   left: number;
 }
 
-function written(items: readonly Item[], valueOf: (symbol: SymbolName) => string | undefined, count: Count): string {
+function written(items: readonly Item[], fill: (symbol: SymbolName) => string | undefined, count: Count): string {
   const out: string[] = [];
   let before = { operand: false, value: false };
   let apart = false;
@@ -66,14 +66,14 @@ function written(items: readonly Item[], valueOf: (symbol: SymbolName) => string
       continue;
     }
     const applied = item.type === "symbol" && !item.sup && isApplied(items, i + 1);
-    const value = item.type === "symbol" && !applied ? valueOf(item) : undefined;
+    const value = item.type === "symbol" && !applied ? fill(item) : undefined;
     if (value !== undefined) count.values += 1;
     else if (item.type === "symbol" && !applied && !constants.has(item.base)) count.left += 1;
     const starts = item.type !== "close" && item.type !== "sign";
-    const holdsValue = value !== undefined || reaches(item, valueOf);
+    const holdsValue = value !== undefined || reaches(item, fill);
     // A value and what it is multiplied with get a dot between them.
     if (starts && before.operand && (before.value || holdsValue || (item.type === "open" && apart))) out.push("\\cdot ");
-    out.push(value === undefined ? itemTex(item, valueOf, count) : valueTex(value, scriptTex(item, valueOf, count), out.length > 0));
+    out.push(value === undefined ? itemTex(item, fill, count) : valueTex(value, scriptTex(item, fill, count), out.length > 0));
     before = {
       operand: item.type === "close" || (starts && item.type !== "open" && !applied),
       value: holdsValue || item.type === "close",
@@ -104,20 +104,20 @@ function valueTex(value: string, script: string, follows: boolean): string {
   return `${bracketed ? `\\left(${value}\\right)` : value}${script} `;
 }
 
-function itemTex(item: Item, valueOf: (symbol: SymbolName) => string | undefined, count: Count): string {
-  const script = scriptTex(item, valueOf, count);
+function itemTex(item: Item, fill: (symbol: SymbolName) => string | undefined, count: Count): string {
+  const script = scriptTex(item, fill, count);
   if (item.type !== "built") return `${item.tex}${script}`;
-  const parts = item.parts.map((part) => `{${written(part, valueOf, count)}}`).join("");
+  const parts = item.parts.map((part) => `{${written(part, fill, count)}}`).join("");
   return `${item.head}${parts}${script}`;
 }
 
-function scriptTex(item: Item, valueOf: (symbol: SymbolName) => string | undefined, count: Count): string {
-  return "sup" in item && item.sup ? `^{${written(item.sup, valueOf, count)}}` : "";
+function scriptTex(item: Item, fill: (symbol: SymbolName) => string | undefined, count: Count): string {
+  return "sup" in item && item.sup ? `^{${written(item.sup, fill, count)}}` : "";
 }
 
-function reaches(item: Item, valueOf: (symbol: SymbolName) => string | undefined): boolean {
-  if (item.type === "symbol") return valueOf(item) !== undefined;
-  return item.type === "built" && item.parts.some((part) => part.some((each) => reaches(each, valueOf)));
+function reaches(item: Item, fill: (symbol: SymbolName) => string | undefined): boolean {
+  if (item.type === "symbol") return fill(item) !== undefined;
+  return item.type === "built" && item.parts.some((part) => part.some((each) => reaches(each, fill)));
 }
 
 function plain(items: readonly Item[]): string {
