@@ -6,20 +6,20 @@ import { ratedPower, ratedSpeed } from "../brief/cells";
 import { matchBuild } from "./match";
 import { type MetLimits, metLimits } from "./metLimits";
 
-/** A light load for comparison has as many times the least excess air. */
-const lighter = 1.2;
+/** Each lighter load that is looked at has as many times the excess air of the one before. */
+const lighter = [1.2, 1.4, 1.6, 2] as const;
 
 /** Share of the smoke-limited power up to which the promised point is far enough from it to draw a line between the two. */
 const apart = 0.97;
 
 /** Points solved at the promised speed. */
 interface MatchPoints {
-  /** with as much fuel as its air burns without smoke */
-  readonly full: OperatingPoint;
-  /** with less fuel, to see how limits come nearer */
-  readonly light: OperatingPoint;
   /** with the promised power, where the air is enough for it */
   readonly promised: OperatingPoint | undefined;
+  /** with as much fuel as its air burns without smoke */
+  readonly full: OperatingPoint;
+  /** two points or more by rising load, the last one full: as many as it takes to find the first limit between them */
+  readonly byLoad: readonly OperatingPoint[];
 }
 
 export const matchPoints = structure("matchPoints", {
@@ -31,7 +31,7 @@ export const matchPoints = structure("matchPoints", {
   source:
     "conservation of mass; first law on every element; N. Watson, M. S. Janota, Turbocharging the Internal Combustion Engine (1982) (balance of the shaft, from memory)",
   assumptions: [
-    "Solved twice or three times: with the promised power, with as much fuel as the least excess air allows, and with less.",
+    "Solved with the promised power, with as much fuel as the least excess air allows, and, where a limit is met before that, with less.",
     "Steady mean values; the pulses of single cylinders are left out.",
     "Gross indicated and volumetric efficiency are those of the air sheet at every load.",
   ],
@@ -60,11 +60,11 @@ export const matched = structure("matched", {
 export const limitsMet = structure("limitsMet", {
   label: "Limits in the order in which more load meets them",
   from: { matchPoints },
-  compute: ({ matchPoints: { light, full } }): MetLimits => metLimits(light, full),
+  compute: ({ matchPoints: { byLoad } }): MetLimits => metLimits(byLoad),
   formula: "P_{lim} = P_1 + \\frac{m_1}{m_1 - m_2}\\,(P_2 - P_1)",
   source: "straight line between two solved points",
   assumptions: [
-    "m is the room left to a limit; point 2 has the least excess air, point 1 less load. Smoke is exact, the others as good as the line: the figure of power over speed solves each of them.",
+    "m is the room left to a limit at two solved points between which it is used up, or towards which it falls. Smoke is exact, the others as good as the line: the figure of power over speed solves each of them.",
   ],
 });
 
@@ -334,13 +334,19 @@ function pointsAt(build: OperatingBuild, engineSpeed: RotationalSpeed, brakePowe
     full.brakePower >= brakePower
       ? operatingPoint(build, { engineSpeed, load: { kind: "brakePower", brakePower } })
       : undefined;
-  if (promised && promised.brakePower <= apart * full.brakePower) return { full, promised, light: promised };
-  const excessAirRatio = (lighter * build.limits.leastExcessAirRatio) as Ratio;
-  return {
-    full,
-    promised,
-    light: operatingPoint(build, { engineSpeed, load: { kind: "excessAir", excessAirRatio } }),
-  };
+  let byLoad = promised && promised.brakePower <= apart * full.brakePower ? [promised, full] : [full];
+  for (const factor of lighter) {
+    if (byLoad.length > 1 && !metBelow(byLoad)) break;
+    const excessAirRatio = (factor * byLoad[0]!.excessAirRatio) as Ratio;
+    byLoad = [operatingPoint(build, { engineSpeed, load: { kind: "excessAir", excessAirRatio } }), ...byLoad];
+  }
+  return { promised, full, byLoad };
+}
+
+/** Whether a limit that more load uses up is past already at the lightest of some points. */
+function metBelow(byLoad: readonly OperatingPoint[]): boolean {
+  const [first] = metLimits(byLoad).inOrder;
+  return first !== undefined && first.brakePower < byLoad[0]!.brakePower;
 }
 
 function firstBank({ banks }: OperatingPoint, name: string): BankResult {

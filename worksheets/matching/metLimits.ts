@@ -23,21 +23,27 @@ const unfelt = 1e-9;
 const past = -1e-7;
 
 /**
- * Powers at which limits are met, along the straight line between two solved points at one speed [W].
+ * Powers at which limits are met, along straight lines from each solved point at a speed to the next [W]: where the
+ * margin first falls through zero, and beyond the points along the first line or the last.
  *
- * @param light a point at less load
- * @param full a point at more load
+ * @param points two or more, by rising load
  */
-export function metLimits(light: OperatingPoint, full: OperatingPoint): MetLimits {
+export function metLimits(points: readonly OperatingPoint[]): MetLimits {
   const met: MetLimit[] = [];
   const always: LimitMargin[] = [];
-  full.margins.forEach((limit, i) => {
-    const before = light.margins[i]!.margin;
-    const fall = before - limit.margin;
-    if (fall > unfelt) {
-      const brakePower = light.brakePower + (before / fall) * (full.brakePower - light.brakePower);
-      met.push({ id: limit.id, name: limit.name, brakePower: Math.max(0, brakePower) as Power });
-    } else if (limit.margin < past && before < past) always.push(limit);
+  points.at(-1)!.margins.forEach((limit, i) => {
+    const margins = points.map((point) => point.margins[i]!.margin);
+    if (margins.every((margin) => margin < past) && margins[0]! - margins.at(-1)! <= unfelt) {
+      always.push(limit);
+      return;
+    }
+    const crossed = margins.findIndex((margin, j) => j > 0 && margins[j - 1]! >= 0 && margin < 0);
+    const end = crossed > 0 ? crossed : margins[0]! < 0 ? 1 : margins.length - 1;
+    const [before, after] = [margins[end - 1]!, margins[end]!];
+    if (before - after <= unfelt) return;
+    const [from, to] = [points[end - 1]!.brakePower, points[end]!.brakePower];
+    const brakePower = from + (before / (before - after)) * (to - from);
+    met.push({ id: limit.id, name: limit.name, brakePower: Math.max(0, brakePower) as Power });
   });
   return { inOrder: met.sort((a, b) => a.brakePower - b.brakePower), always };
 }
