@@ -32,11 +32,14 @@ export function anyBuild(graph: Graph): fc.Arbitrary<Build> {
     ),
     unknown,
   });
-  const measurements = fc.dictionary(
-    fc.constantFrom(...measurable(graph).map((cell) => cell.key)),
-    fc.double({ min: 0, max: 1e7, noNaN: true }).map((value) => value + 0),
-    { minKeys: 1, maxKeys: 4 },
-  );
+  const measurement = fc.constantFrom(...measurable(graph)).chain(({ key, kind }) => {
+    // A count is measured in whole things, as it is entered.
+    const value = kind === "count" ? fc.nat(1e7) : fc.double({ min: 0, max: 1e7, noNaN: true }).map((each) => each + 0);
+    return value.map((each) => [key, each] as const);
+  });
+  const measurements = fc
+    .uniqueArray(measurement, { minLength: 1, maxLength: 4, selector: ([key]) => key })
+    .map((entries) => Object.fromEntries(entries));
   return fc.tuple(plain, fc.option(measurements, { nil: undefined })).map(([build, values]) =>
     values === undefined ? build : { ...build, measured: { [build.installations[0]!.key]: { ...values } } },
   );
