@@ -1,2 +1,3 @@
+export * from "./file";
 export * from "./h";
 export * from "./tex";

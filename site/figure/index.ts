@@ -1,6 +1,5 @@
 export * from "./csv";
 export * from "./cursor";
-export * from "./download";
 export * from "./file-name";
 export * from "./ledger-table";
 export * from "./numbers-table";

@@ -1,6 +1,5 @@
-import { h, setText } from "../dom";
+import { download, h, setText } from "../dom";
 import type { Session } from "../state";
-import { download } from "./download";
 import { fileName } from "./file-name";
 
 /** Makes a file's content when it is asked for. */

@@ -1,6 +1,6 @@
 import type { Build } from "../../worksheets/build/build";
 import type { ReadBuild } from "../../worksheets/build/file";
-import { h } from "../dom";
+import { download, h, plainName } from "../dom";
 import type { Strip } from "./strip";
 
 /** How builds are read from and written to files. */
@@ -67,16 +67,12 @@ export function tellNotices(strip: Strip, words: string, notices: readonly strin
 
 /** Gives a build to the reader as a file. */
 export function saveFile(build: Build, files: BuildFiles): void {
-  const address = URL.createObjectURL(new Blob([files.write(build)], { type: "application/json" }));
-  h("a", { href: address, download: `${fileName(build.name)}.json` }).click();
-  // The browser takes the file up a little later.
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+  download(`${fileName(build.name)}.json`, new Blob([files.write(build)], { type: "application/json" }));
 }
 
 /** A build's name as a file's, without what a file's name may not hold. */
 export function fileName(name: string): string {
-  const plain = name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").slice(0, 80).replace(/^-|-$/g, "");
-  return plain || "build";
+  return plainName([name]) || "build";
 }
 
 /** Covers the page while a file is dragged over it. */

@@ -116,10 +116,6 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     drawWhenNear();
   }).observe(element);
 
-  window.addEventListener("beforeprint", () => {
-    if (stale && width > 0) draw();
-  });
-
   return {
     element,
     watches: Object.values(figure.from).map(({ key }) => key),

@@ -70,7 +70,7 @@ export function listenToKeys(desk: Desk, { notice, traces, single, find, list }:
     const plain = !event.ctrlKey && !event.metaKey && !event.altKey;
     const deed =
       whole(event, target) ??
-      (plain && event.key === "Escape" ? () => closeTopmost(notice, traces) : undefined) ??
+      (plain && event.key === "Escape" ? () => closeTopmost(traces) : undefined) ??
       (plain && !typing ? (onLine(event, target) ?? (single.value === "on" ? sign(event, target) : undefined)) : undefined);
     if (!deed) return;
     event.preventDefault();
@@ -78,13 +78,13 @@ export function listenToKeys(desk: Desk, { notice, traces, single, find, list }:
   });
 }
 
-/** Closes what lies on top: the sheet of echoes on a small screen, then a trace, then the notice. */
-function closeTopmost(notice: Notice, traces: Traces): void {
+/** Closes what lies on top: the sheet of echoes on a small screen, else a trace. */
+function closeTopmost(traces: Traces): void {
   const pulled = document.querySelector<HTMLElement>(".echo.open .echo-pull");
   if (pulled) {
     pulled.click();
     pulled.focus();
-  } else if (!traces.close()) notice.say("");
+  } else traces.close();
 }
 
 /** Opens the trace of what has the focus: a line, a number in a sentence, or a line's name elsewhere on the page. */

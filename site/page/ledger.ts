@@ -89,7 +89,6 @@ export function ledger(desk: Desk, standings: Standings): { readonly element: HT
     },
     { rootMargin: "400px 0px" },
   ).observe(element);
-  window.addEventListener("beforeprint", draw);
   desk.session.subscribe((state, previous) => {
     if (previous.gesture && !state.gesture) refresh();
   });

@@ -87,7 +87,6 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     root.replaceChildren(
       h("a", { class: "skip", href: "#sheets" }, "To the sheets"),
       head.element,
-      notice.element,
       keeping.strip.element,
       ...keeping.elements,
       h("div", { class: "columns" }, side, main),

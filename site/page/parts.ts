@@ -36,7 +36,6 @@ export function createParts(): Parts {
     for (const part of late) part.refresh();
     late.clear();
   };
-  window.addEventListener("beforeprint", catchUp);
 
   return {
     add: (part) => {
