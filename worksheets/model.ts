@@ -7,9 +7,12 @@ import * as loop from "./boost/demand";
 import * as boostInputs from "./boost/inputs";
 import * as brief from "./brief/cells";
 import * as accessories from "./drive-speeds/accessories";
+import * as beltRuns from "./drive-speeds/beltRuns";
+import * as beltTables from "./drive-speeds/beltTables";
 import * as driveCells from "./drive-speeds/cells";
 import * as driveInputs from "./drive-speeds/inputs";
 import * as ratios from "./drive-speeds/ratios";
+import * as unitLoads from "./drive-speeds/unitLoads";
 import * as fuelCells from "./fuel-delivery/cells";
 import * as fuelInputs from "./fuel-delivery/inputs";
 import * as pumpWork from "./fuel-delivery/pumpWork";
@@ -23,7 +26,7 @@ export const nodesBySheet: Readonly<Record<string, readonly Node[]>> = {
   "air-demand": nodesOf(airInputs, intake, airCells),
   boost: nodesOf(boostInputs, loop, boostCells),
   "fuel-delivery": nodesOf(fuelInputs, pumpWork, fuelCells),
-  "drive-speeds": nodesOf(driveInputs, ratios, accessories, driveCells),
+  "drive-speeds": nodesOf(driveInputs, beltTables, beltRuns, ratios, accessories, driveCells, unitLoads),
   "marine-cooling": nodesOf(marineInputs, rawWater, marineCells),
 };
 

@@ -12,6 +12,7 @@ import { chargeSinkTemperature } from "../../worksheets/boost/demand";
 import * as boostIn from "../../worksheets/boost/inputs";
 import * as brief from "../../worksheets/brief/cells";
 import { accessoryPower } from "../../worksheets/drive-speeds/accessories";
+import * as beltTables from "../../worksheets/drive-speeds/beltTables";
 import * as drive from "../../worksheets/drive-speeds/cells";
 import * as driveIn from "../../worksheets/drive-speeds/inputs";
 import * as fuel from "../../worksheets/fuel-delivery/cells";
@@ -98,8 +99,8 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
     (at(boost.turbineInletPressure) - at(boost.manifoldPressure) + at(airIn.valveLoss)) * cyclesTimesVolume;
 
   // Accessories
-  const run = at(driveIn.accessoryRun);
-  const teethOf = (role: string) => run.find((row) => row.role === role)!.teeth;
+  const run = at(beltTables.frontPulleys);
+  const teethOf = (role: string) => run.find((row) => row.role === role && row.teeth > 0)!.teeth;
   const hydraulic =
     (at(driveIn.hydraulicDisplacement) *
       ((speed * teethOf("crank")) / teethOf("hydraulicPump")) *
@@ -204,7 +205,8 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   // Blower belt, 14 mm pitch, without its idler
   const large = (at(driveIn.blowerDriverTeeth) * 0.014) / PI;
   const small = (at(driveIn.blowerDrivenTeeth) * 0.014) / PI;
-  const centres = Math.hypot(at(driveIn.blowerOffset), at(driveIn.blowerHeight));
+  const blower = run.find((row) => row.role === "blower")!;
+  const centres = Math.hypot(blower.x, blower.y);
   const twoPulleys = 2 * centres + (PI * (large + small)) / 2 + (large - small) ** 2 / (4 * centres);
 
   // Heat to the sea, from the sheet's flows and temperatures

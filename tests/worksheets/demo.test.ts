@@ -6,7 +6,7 @@ import * as boost from "../../worksheets/boost/cells";
 import { demand } from "../../worksheets/boost/demand";
 import { heatCarrier, ratedPower } from "../../worksheets/brief/cells";
 import * as drives from "../../worksheets/drive-speeds/cells";
-import { unitLoads } from "../../worksheets/drive-speeds/cells";
+import { unitLoads } from "../../worksheets/drive-speeds/unitLoads";
 import * as fuel from "../../worksheets/fuel-delivery/cells";
 import * as marine from "../../worksheets/marine-cooling/cells";
 import { seaCapacityRate } from "../../worksheets/marine-cooling/rawWater";

@@ -37,7 +37,7 @@ const trends: readonly (readonly [moved: Input, cell: Cell, way: 1 | -1])[] = [
   [boostIn.exhaustOutletLoss, air.pumpingPower, rises],
   [boostIn.blowerClearance, boost.blowerFilling, falls],
   [driveIn.blowerDrivenTeeth, boost.blowerPressureRatio, falls],
-  [driveIn.blowerBeltWidth, drive.blowerBeltRating, rises],
+  [driveIn.blowerDriverTeeth, drive.blowerBeltSpeed, rises],
   [fuelIn.holeDiameter, fuel.injectionAngle, falls],
   [fuelIn.railPressure, fuel.injectionAngle, falls],
   [fuelIn.railPressure, air.fuelPumpPower, rises],

@@ -1,9 +1,10 @@
-import { alternatorLoad, hydraulicShaftPower, ratiosOfRole } from "../../lib/drive";
+import { alternatorLoad, hydraulicShaftPower } from "../../lib/drive";
 import { cell } from "../../lib/graph";
 import type { ElectricCurrent, Power, RotationalSpeed } from "../../lib/quantity";
 import { ratedSpeed } from "../brief/cells";
+import { frontBelts } from "./beltRuns";
+import { membersOfRole } from "./frontBelts";
 import {
-  accessoryRun,
   alternatorEfficiency,
   beltEfficiency,
   busVoltage,
@@ -18,10 +19,10 @@ export const hydraulicPower = cell("hydraulicPower", {
   label: "Hydraulic pump, power at its shaft",
   kind: "power",
   symbol: "P_h",
-  from: { hydraulicDisplacement, hydraulicPressure, hydraulicEfficiency, ratedSpeed, accessoryRun },
-  compute: ({ hydraulicDisplacement, hydraulicPressure, hydraulicEfficiency, ratedSpeed, accessoryRun }) =>
+  from: { hydraulicDisplacement, hydraulicPressure, hydraulicEfficiency, ratedSpeed, frontBelts },
+  compute: ({ hydraulicDisplacement, hydraulicPressure, hydraulicEfficiency, ratedSpeed, frontBelts }) =>
     totalOf(
-      ratiosOfRole(accessoryRun, "hydraulicPump").map((ratio) =>
+      membersOfRole(frontBelts, "hydraulicPump").map(({ ratio }) =>
         hydraulicShaftPower({
           displacement: hydraulicDisplacement,
           pressureRise: hydraulicPressure,
@@ -34,7 +35,7 @@ export const hydraulicPower = cell("hydraulicPower", {
   source: "ISO 4391 (from memory)",
   assumptions: [
     "A flow-control valve sends the surplus back at the same pressure, so the whole displacement counts.",
-    "i_h is a pump's turns for one of the crank; the sum is over the hydraulic pumps of the accessory belt, and zero if there is none.",
+    "i_h is a pump's turns for one of the crank; the sum is over all hydraulic pumps of the table, and zero if there is none.",
   ],
 });
 
@@ -42,15 +43,15 @@ export const alternatorPower = cell("alternatorPower", {
   label: "Alternator, power at its shaft",
   kind: "power",
   symbol: "P_a",
-  from: { busVoltage, electricalLoad, alternatorEfficiency, ratedSpeed, accessoryRun },
-  compute: ({ busVoltage, electricalLoad, alternatorEfficiency, ratedSpeed, accessoryRun }) => {
-    const ratios = ratiosOfRole(accessoryRun, "alternator");
+  from: { busVoltage, electricalLoad, alternatorEfficiency, ratedSpeed, frontBelts },
+  compute: ({ busVoltage, electricalLoad, alternatorEfficiency, ratedSpeed, frontBelts }) => {
+    const alternators = membersOfRole(frontBelts, "alternator");
     return totalOf(
-      ratios.map((ratio) => {
+      alternators.map(({ ratio }) => {
         const speed = (ratedSpeed * ratio) as RotationalSpeed;
         return alternatorLoad({
           voltage: busVoltage,
-          current: (electricalLoad / ratios.length) as ElectricCurrent,
+          current: (electricalLoad / alternators.length) as ElectricCurrent,
           speed,
           efficiencyCurve: [0, 2 * speed].map((at) => ({ speed: at as RotationalSpeed, value: alternatorEfficiency })),
         }).power;

@@ -1,6 +1,8 @@
-import { driveRatio, ratioOfRole } from "../../lib/drive";
+import { driveRatio } from "../../lib/drive";
 import { cell } from "../../lib/graph";
-import { accessoryRun, blowerDrivenTeeth, blowerDriverTeeth, rawWaterDrivenTeeth, rawWaterDriverTeeth } from "./inputs";
+import { frontBelts } from "./beltRuns";
+import { membersOfRole } from "./frontBelts";
+import { blowerDrivenTeeth, blowerDriverTeeth, rawWaterDrivenTeeth, rawWaterDriverTeeth } from "./inputs";
 
 export const blowerDriveRatio = cell("blowerDriveRatio", {
   label: "Blower drive ratio",
@@ -16,11 +18,15 @@ export const fuelPumpDriveRatio = cell("fuelPumpDriveRatio", {
   label: "Fuel pump drive ratio",
   kind: "ratio",
   symbol: "i_f",
-  from: { accessoryRun },
-  compute: ({ accessoryRun }) => ratioOfRole(accessoryRun, "fuelPump"),
+  from: { frontBelts },
+  compute: ({ frontBelts }) => {
+    const pump = membersOfRole(frontBelts, "fuelPump")[0];
+    if (pump) return pump.ratio;
+    throw new RangeError("fuel pump: no pulley of the table is the high-pressure fuel pump's; one must be");
+  },
   formula: "i_f = \\frac{z_{crank}}{z_{pump}}",
   source: "ISO 5294 (from memory)",
-  assumptions: ["Teeth from the accessory belt; if it drives several fuel pumps, the first counts."],
+  assumptions: ["If several fuel pumps are driven, the first counts."],
 });
 
 export const rawWaterDriveRatio = cell("rawWaterDriveRatio", {
