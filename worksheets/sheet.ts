@@ -1,5 +1,6 @@
 import type { Node, Ref, References, ValuesOf } from "../lib/graph";
 import type { DisplayHint, KindName } from "../lib/quantity";
+import type { Board, BoardView } from "./board";
 
 /** A column of a figure's numbers: its label, and the unit's symbol where all of them share one. */
 export type FigureColumn = string | readonly [label: string, unit: string];
@@ -28,6 +29,8 @@ export interface FigureFrame {
   /** Width to draw for, in CSS pixels; the height follows from the figure. */
   readonly width: number;
   readonly units: FigureUnits;
+  /** How a board is shown; without it a figure draws all of itself. */
+  readonly board?: BoardView<never>;
 }
 
 /** A drawing of some values. Pure: the same values and frame give the same picture. */
@@ -41,6 +44,8 @@ export interface Figure<F extends References = References> {
   readonly table: (values: ValuesOf<F>, units: FigureUnits) => FigureTable;
   /** Drawn when the hand rests, since it needs more than a frame allows; until then the last picture stands dimmed. */
   readonly atRest?: boolean;
+  /** Pieces of it can be moved, and are rows of a table. */
+  readonly board?: Board<ValuesOf<F>>;
 }
 
 /** Declares a figure; the values' types follow from `from`. */

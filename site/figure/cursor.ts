@@ -10,6 +10,8 @@ export interface Cursor {
   readonly line: HTMLElement;
   /** To be called after each drawing: the present mark is ringed and read again. */
   drawn(): void;
+  /** Reads a row, as if its mark were pointed at. */
+  read(row: number): void;
 }
 
 const steps: Readonly<Record<string, (at: number, last: number) => number>> = {
@@ -94,6 +96,7 @@ export function createCursor({ key, title, table }: { readonly key: string; read
   return {
     place,
     line,
+    read: go,
     drawn: () => {
       if (present === undefined && line.firstChild) return;
       if (present !== undefined && marks(present).length === 0) present = undefined;

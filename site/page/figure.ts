@@ -1,5 +1,6 @@
 import { isRefusal } from "../../lib/graph";
 import type { Figure, FigureTable } from "../../worksheets/sheet";
+import { createBoard } from "../board";
 import { h, s, setAttribute, setText } from "../dom";
 import { createCursor, csvFile, csvOf, numbersTable, raster, saveLine, standalone } from "../figure";
 import { figureUnits } from "../state";
@@ -20,6 +21,11 @@ const fileWidth = 760;
 export function figurePart(desk: Desk, figure: Figure): Part {
   const cursor = createCursor({ key: figure.key, title: figure.title, table: () => table() });
   const { place } = cursor;
+  const redraw = (): void => {
+    stale = true;
+    drawWhenNear();
+  };
+  const board = figure.board && createBoard(desk, { board: figure.board, key: figure.key, place, redraw, read: cursor.read });
   const waiting = h("p", { class: "remark", hidden: true });
   const working = h("p", { class: "working", role: "status" });
   const described = h("p", { class: "described" });
@@ -34,9 +40,11 @@ export function figurePart(desk: Desk, figure: Figure): Part {
   const element = h(
     "figure",
     { class: "figure", id: `figure-${figure.key}` },
+    board?.tools,
     place,
     working,
     waiting,
+    board?.remark,
     cursor.line,
     h("figcaption", {}, h("strong", {}, figure.title), described),
     saves,
@@ -63,7 +71,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     stale = false;
     const now = values();
     const refusal = Object.values(now).find(isRefusal);
-    for (const part of [place, cursor.line, saves, numbers]) part.hidden = refusal !== undefined;
+    for (const part of [place, cursor.line, saves, numbers, ...(board ? [board.tools, board.remark] : [])]) part.hidden = refusal !== undefined;
     waiting.hidden = refusal === undefined;
     if (refusal) {
       const root = desk.graph.position.has(refusal.root) ? lineLink(desk, nodeOf(desk.graph, refusal.root)) : "a value";
@@ -73,9 +81,10 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     }
     const units = inUnits();
     const words = figure.describe(now as never, units);
-    const picture = figure.draw(now as never, { width, units });
+    const picture = figure.draw(now as never, { width, units, ...(board && { board: board.view(now, width) }) });
     label(picture, figure, words);
-    place.replaceChildren(picture);
+    (board?.stage ?? place).replaceChildren(picture);
+    board?.drawn(now);
     setText(described, words);
     cursor.drawn();
     if (numbers.open) list();
@@ -119,10 +128,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
   return {
     element,
     watches: Object.values(figure.from).map(({ key }) => key),
-    refresh: () => {
-      stale = true;
-      drawWhenNear();
-    },
+    refresh: redraw,
   };
 }
 

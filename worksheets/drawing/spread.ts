@@ -32,6 +32,41 @@ export function spread(wanted: readonly Wanted[], [low, high]: readonly [number,
 }
 
 /**
+ * Middles of labels along a line that leave them apart and in order, moved as little as can be: labels that touch are
+ * shifted together to both sides. If they do not fit, they run over the far end, still apart.
+ *
+ * @param wanted the labels, in ascending order of where they want to be
+ * @param span the line's ends
+ * @param gap room between neighbours
+ */
+export function gathered(wanted: readonly Wanted[], [low, high]: readonly [number, number], gap = 6): readonly number[] {
+  // Where each would lie if all before it had no width: in that measure they need only be in order.
+  let before = 0;
+  const offsets = wanted.map(({ size }, i) => {
+    before += i === 0 ? 0 : wanted[i - 1]!.size / 2 + gap + size / 2;
+    return before;
+  });
+  const blocks: { sum: number; count: number }[] = [];
+  for (const [i, { at }] of wanted.entries()) {
+    blocks.push({ sum: at - offsets[i]!, count: 1 });
+    while (blocks.length > 1 && mean(blocks.at(-2)!) > mean(blocks.at(-1)!)) {
+      const { sum, count } = blocks.pop()!;
+      const last = blocks.pop()!;
+      blocks.push({ sum: last.sum + sum, count: last.count + count });
+    }
+  }
+  const [first, last] = [wanted[0]?.size ?? 0, wanted.at(-1)?.size ?? 0];
+  const [least, most] = [low + first / 2, high - last / 2 - (offsets.at(-1) ?? 0)];
+  return blocks
+    .flatMap((block) => Array.from({ length: block.count }, () => mean(block)))
+    .map((at, i) => Math.max(least, Math.min(most, at)) + offsets[i]!);
+}
+
+function mean({ sum, count }: { readonly sum: number; readonly count: number }): number {
+  return sum / count;
+}
+
+/**
  * Rows for labels that may not move sideways: each in the first row in which it touches none before it.
  *
  * @param wanted the labels; the first come first

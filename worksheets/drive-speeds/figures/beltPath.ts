@@ -1,4 +1,4 @@
-import type { BeltRun, Point, Rotation, RunPulley, ToothProfile } from "../../../lib/drive";
+import type { BeltRun, Point, Pulley, Rotation, RunPulley, ToothProfile } from "../../../lib/drive";
 import { px } from "../../drawing";
 
 /** From metres right of and above the crank to the drawing. */
@@ -41,7 +41,7 @@ function reach({ pitchRadius, contact }: RunPulley, depth: number): number {
 }
 
 /** Outline of a toothed pulley with all its teeth, one on top. */
-export function toothedOutline({ x, y, pitchRadius, teeth }: RunPulley, profile: ToothProfile, view: View): string {
+export function toothedOutline({ x, y, pitchRadius, teeth }: Pulley, profile: ToothProfile, view: View): string {
   const count = teeth ?? 0;
   const tip = pitchRadius - profile.pitchLineDistance;
   const step = (2 * Math.PI) / count;
@@ -55,4 +55,13 @@ export function toothedOutline({ x, y, pitchRadius, teeth }: RunPulley, profile:
     path += `L${at(tip, angle + land)}Q${at(tip - 2 * profile.toothHeight, angle + step / 2)} ${at(tip, angle + step - land)}`;
   }
   return `${path}Z`;
+}
+
+/** The part of a pulley that the belt holds: from its axis to both ends of the arc of contact. */
+export function wrapSector(pulley: RunPulley, crank: Rotation, view: View): string {
+  const { x, y, pitchRadius, start, end, wrap } = pulley;
+  const radius = px(pitchRadius * view.scale);
+  const at = (point: Point) => `${px(view.x(point.x))},${px(view.y(point.y))}`;
+  const arc = `A${radius},${radius} 0 ${wrap > Math.PI ? 1 : 0} ${turnsClockwise(pulley, crank) ? 1 : 0} ${at(end)}`;
+  return `M${px(view.x(x))},${px(view.y(y))}L${at(start)}${arc}Z`;
 }

@@ -1,76 +1,21 @@
-import { curvilinear8, type RunningDrive, toothProfiles } from "../../../lib/drive";
-import { narrow, plate, resized, write } from "../../drawing";
+import { reading } from "../../drawing";
 import { type FigureUnits, figure } from "../../sheet";
-import { accessoryDrive, blowerRun } from "../cells";
-import { blowerBeltPitch, crankRotation } from "../inputs";
-import { drawPanel, extentOf } from "./drivePanel";
-import { scaleBar } from "./scaleBar";
-
-/** Widths from which both belts stand side by side, and how tall a belt may then be, in CSS pixels. */
-const sideBySide = 640;
-const tallest = 500;
-/** Room for labels around a belt. */
-const margin = { x: 84, y: 44 };
-
-const drives = (at: { blowerRun: RunningDrive; accessoryDrive: RunningDrive; blowerBeltPitch: string }) => [
-  {
-    title: "Blower belt",
-    drive: at.blowerRun,
-    profile: toothProfiles.find(({ name }) => name === at.blowerBeltPitch) ?? curvilinear8,
-  },
-  { title: "Accessory belt", drive: at.accessoryDrive, profile: curvilinear8 },
-];
-
-const backwards = ({ members }: RunningDrive) => members.filter(({ turnsRightly }) => !turnsRightly);
+import { beltRuns } from "../beltRuns";
+import { drawPanels } from "./beltPanels";
+import { type BoardValues, drawBoard, frontBoard } from "./frontBoard";
+import type { ShownBelt } from "./shownBelt";
 
 export const frontDrives = figure({
   key: "frontDrives",
-  title: "Both belts, seen from the front",
-  from: { blowerRun, accessoryDrive, blowerBeltPitch, crankRotation },
-  describe: (at, units) => {
-    const [blower, accessory] = [at.blowerRun, at.accessoryDrive];
-    const wrong = [blower, accessory].flatMap(backwards).map(({ unit }) => unit.toLowerCase());
-    const driven = [...blower.members, ...accessory.members].filter(({ role }) => role !== "crank" && role !== "idler");
-    return [
-      `The crank turns ${at.crankRotation}; the blower belt is ${units.text("length", blower.run.length)} long over ${blower.run.pulleys.length} pulleys, the accessory belt ${units.text("length", accessory.run.length)} over ${accessory.run.pulleys.length}.`,
-      wrong.length === 0
-        ? `${driven.length === 1 ? "The driven unit turns" : `All ${driven.length} driven units turn`} the way they must.`
-        : `Driven backwards: ${wrong.join(", ")}.`,
-    ].join(" ");
+  title: "The belts, seen from the front of the engine",
+  from: { beltRuns },
+  board: frontBoard as never,
+  describe: (at, units) => describeBelts(at.beltRuns, units),
+  draw: ({ beltRuns }, frame) => {
+    const { board } = frame;
+    return board === undefined ? drawPanels(beltRuns, frame) : drawBoard(beltRuns, frame, board as never);
   },
-  draw: (at, { width, units }) => {
-    const both = drives(at).map((each) => ({ ...each, extent: extentOf(each.drive.run) }));
-    const abreast = width >= sideBySide;
-    const across = both.map(({ extent }) => extent.width);
-    const sum = across[0]! + across[1]!;
-    const side = width < narrow ? 64 : margin.x;
-    const room = abreast ? (width - 4 * side) / sum : (width - 2 * side) / Math.max(...across);
-    const scale = Math.min(room, tallest / Math.max(...both.map(({ extent }) => extent.height)));
-    const spare = (width - sum * scale) / 2;
-    const widths = across.map((metres) => (abreast ? metres * scale + spare : width));
-    const heights = both.map(({ extent }) => extent.height * scale + 2 * margin.y);
-
-    const { svg, ground } = plate(width, 1);
-    let foot = 0;
-    let row = 0;
-    both.forEach(({ title, drive, profile, extent }, i) => {
-      const box = {
-        x: abreast && i === 1 ? widths[0]! : 0,
-        y: abreast || i === 0 ? 30 : foot + 34,
-        width: widths[i]!,
-        height: abreast ? Math.max(...heights) : heights[i]!,
-      };
-      foot = Math.max(
-        foot,
-        drawPanel(ground, { title, drive, profile, extent, crank: at.crankRotation, scale, units, box, row }),
-      );
-      row += drive.members.length;
-    });
-    scaleBar(ground, { x: 2, y: foot + 14, scale, units });
-    write(ground, `crank turns ${at.crankRotation}`, { x: width - 2, y: foot + 18.5, anchor: "end", look: "mute" });
-    return resized(svg, width, foot + 28);
-  },
-  table: (at, units) => ({
+  table: ({ beltRuns }, units) => ({
     columns: [
       "Belt",
       "Pulley",
@@ -78,33 +23,55 @@ export const frontDrives = figure({
       ["Speed", units.unit("rotationalSpeed")],
       ["Wrap", units.unit("angle")],
       "Teeth in mesh",
-      "Turns, on its shaft end",
-      "As it must",
+      ["Span after it", units.unit("length")],
+      "On its shaft end",
+      "Must turn",
       ["To the right", units.unit("length")],
       ["Above", units.unit("length")],
     ],
-    rows: drives(at).flatMap(({ title, drive }) =>
-      drive.members.map((member, i) => row(title, member, drive.run.pulleys[i]!, units)),
-    ),
+    rows: beltRuns.flatMap((belt) => belt.members.map((_, i) => rowOf(belt, i, units))),
   }),
 });
 
-function row(
-  title: string,
-  member: RunningDrive["members"][number],
-  pulley: RunningDrive["run"]["pulleys"][number],
-  units: FigureUnits,
-) {
+/** What a glance at the belts says: lengths, what cannot be laid, what turns backwards, and the least arc. */
+function describeBelts(beltRuns: BoardValues["beltRuns"], units: FigureUnits): string {
+  const laid = beltRuns.flatMap((belt) => (belt.run ? [{ ...belt, run: belt.run }] : []));
+  const driven = beltRuns.flatMap(({ members }) => members.filter(({ role }) => role !== "crank" && role !== "idler"));
+  const wrong = driven.filter(({ turnsRightly }) => !turnsRightly).map(({ unit }) => unit.toLowerCase());
+  const lengths = laid.map(({ name, run }) => `the ${name.toLowerCase()} ${reading(units, "length", run.length, { digits: 4 })}`);
+  const arcs = laid.flatMap(({ run }) => run.pulleys.filter(({ teeth }) => teeth !== undefined));
+  const least = arcs.length > 0 ? arcs.reduce((a, b) => (b.wrap < a.wrap ? b : a)) : undefined;
   return [
-    title,
-    member.unit,
-    member.teeth > 0 ? member.teeth : "smooth",
+    `The crank turns ${beltRuns[0]?.travel ?? "clockwise"}${lengths.length > 0 ? `; as laid out, ${listOf(lengths)} long` : ` under ${beltRuns.length} belts`}.`,
+    ...beltRuns.flatMap(({ name, fault }) => (fault === undefined ? [] : [`${name} cannot be laid: ${fault}.`])),
+    least ? `The belt holds the ${least.name.toLowerCase()} least, over ${Math.round(units.number("angle", least.wrap))}°.` : "",
+    wrong.length > 0
+      ? `Driven backwards: ${wrong.join(", ")}.`
+      : `${driven.length === 1 ? "The driven unit turns" : `All ${driven.length} driven units turn`} the way they must.`,
+  ]
+    .filter((sentence) => sentence !== "")
+    .join(" ");
+}
+
+function listOf(parts: readonly string[]): string {
+  return parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+}
+
+function rowOf({ name, members, layout, run }: ShownBelt, at: number, units: FigureUnits): readonly (string | number)[] {
+  const member = members[at]!;
+  const { x, y, contact } = layout.pulleys[at]!;
+  const wrapped = run?.pulleys[at];
+  return [
+    name,
+    `${member.unit}${contact === "back" ? ", on the back" : ""}`,
+    member.teeth > 0 ? member.teeth : "none",
     units.number("rotationalSpeed", member.at.rated),
-    units.number("angle", pulley.wrap),
-    pulley.teethInMesh ?? "–",
+    wrapped ? units.number("angle", wrapped.wrap) : "–",
+    wrapped?.teethInMesh ?? "–",
+    run ? units.number("length", run.spans[at]!.length) : "–",
     member.turns,
-    member.turnsRightly ? "yes" : "no, backwards",
-    units.number("length", member.x),
-    units.number("length", member.y),
+    member.mustTurn === "either" ? "either way" : `${member.mustTurn}${member.turnsRightly ? "" : ": driven backwards"}`,
+    units.number("length", x),
+    units.number("length", y),
   ];
 }

@@ -1,96 +1,60 @@
-import type { DrivenMember } from "../../../lib/drive";
-import type { RotationalSpeed } from "../../../lib/quantity";
-import { heatCarrier, idleSpeed, maximumSpeed, ratedSpeed } from "../../brief/cells";
-import { rawWaterHighestSpeed } from "../../marine-cooling/inputs";
+import { reading, share } from "../../drawing";
 import { figure } from "../../sheet";
-import { accessoryDrive, blowerRun } from "../cells";
-import { rawWaterDriveRatio } from "../ratios";
-import { drawWindows, type UnitSpeeds } from "./windowPlate";
-
-const turned = ({ members }: { members: readonly DrivenMember[] }) =>
-  members
-    .filter(({ role }) => role !== "crank")
-    .map(
-      ({ unit, lowestSpeed, highestSpeed, at }): UnitSpeeds => ({
-        unit,
-        lowest: lowestSpeed,
-        highest: highestSpeed,
-        at,
-      }),
-    );
-
-const from = {
-  blowerRun,
-  accessoryDrive,
-  heatCarrier,
-  rawWaterDriveRatio,
-  rawWaterHighestSpeed,
-  idleSpeed,
-  ratedSpeed,
-  maximumSpeed,
-};
-
-type Values = {
-  readonly blowerRun: { readonly members: readonly DrivenMember[] };
-  readonly accessoryDrive: { readonly members: readonly DrivenMember[] };
-  readonly heatCarrier: string;
-} & Readonly<
-  Record<"rawWaterDriveRatio" | "rawWaterHighestSpeed" | "idleSpeed" | "ratedSpeed" | "maximumSpeed", number>
->;
-
-/** Every driven unit of both belts, but for the blower belt's idler, and in a boat the raw-water pump. */
-export function unitsOfDrives(at: Values): readonly UnitSpeeds[] {
-  const speed = (engine: number) => (engine * at.rawWaterDriveRatio) as RotationalSpeed;
-  const pump: UnitSpeeds = {
-    unit: "Raw-water pump",
-    lowest: 0,
-    highest: at.rawWaterHighestSpeed,
-    at: { idle: speed(at.idleSpeed), rated: speed(at.ratedSpeed), maximum: speed(at.maximumSpeed) },
-  };
-  const blower = turned({ members: at.blowerRun.members.filter(({ role }) => role !== "idler") });
-  return [...blower, ...turned(at.accessoryDrive), ...(at.heatCarrier === "seaWater" ? [pump] : [])];
-}
-
-const slow = ({ lowest, at }: UnitSpeeds) => at.idle < lowest;
-const fast = ({ highest, at }: UnitSpeeds) => at.maximum > highest;
+import { beltRuns } from "../beltRuns";
+import { roomOf, unitsOfBelts, verdictOf, verdictWords } from "./unitSpeeds";
+import { drawWindows } from "./windowPlate";
 
 export const speedWindows = figure({
   key: "speedWindows",
   title: "Every unit's speeds, against what it allows",
-  from,
-  describe: (at, units) => {
-    const all = unitsOfDrives(at);
-    const wrong = all.filter((unit) => slow(unit) || fast(unit));
-    const text = (speed: number) => units.text("rotationalSpeed", speed);
-    if (wrong.length > 0) {
-      return wrong
-        .map((unit) =>
-          slow(unit)
-            ? `${unit.unit} turns at ${text(unit.at.idle)} at idle and needs ${text(unit.lowest)}.`
-            : `${unit.unit} reaches ${text(unit.at.maximum)} and may reach ${text(unit.highest)}.`,
-        )
-        .join(" ");
-    }
-    const tightest = all.reduce((least, unit) =>
-      unit.highest / unit.at.maximum < least.highest / least.at.maximum ? unit : least,
+  from: { beltRuns },
+  describe: ({ beltRuns }, units) => {
+    const all = unitsOfBelts(beltRuns);
+    const text = (speed: number) => reading(units, "rotationalSpeed", speed, { digits: 4 });
+    const wrong = all.flatMap((unit) => {
+      const { slow, fast, bursting } = verdictOf(unit);
+      return [
+        ...(slow ? [`${unit.unit} turns at ${text(unit.at.idle)} at idle and needs ${text(unit.lowest)}.`] : []),
+        ...(fast ? [`${unit.unit} reaches ${text(unit.at.maximum)} and may reach ${text(unit.highest)}.`] : []),
+        ...(bursting
+          ? [`${unit.unit} comes to ${text(unit.at.overspeed)} at overspeed and may burst at ${text(unit.burst)}.`]
+          : []),
+      ];
+    });
+    if (wrong.length > 0) return wrong.join(" ");
+    const bound = all.filter(({ highest }) => highest > 0);
+    const tightest = bound.reduce<(typeof bound)[number] | undefined>(
+      (least, unit) => (least === undefined || roomOf(unit)! < roomOf(least)! ? unit : least),
+      undefined,
     );
-    return `All ${all.length} units stay inside their windows from idle to the highest engine speed. ${tightest.unit} comes nearest to its highest: ${text(tightest.at.maximum)} of ${text(tightest.highest)}.`;
+    const most = tightest
+      ? ` ${tightest.unit} comes nearest to its highest: ${text(tightest.at.maximum)} of ${text(tightest.highest)}, ${share(units, roomOf(tightest)!)} left.`
+      : "";
+    return `All ${all.length} units stay inside their windows from idle to overspeed.${most}`;
   },
-  draw: (at, { width, units }) => drawWindows(unitsOfDrives(at), { width, units }),
-  table: (at, units) => ({
+  draw: ({ beltRuns }, frame) => drawWindows(unitsOfBelts(beltRuns), frame),
+  table: ({ beltRuns }, units) => ({
     columns: [
       "Unit",
-      ...["Lowest allowed", "At idle", "Promised", "Highest", "Highest allowed"].map(
+      "Belt",
+      ...["Lowest allowed", "At idle", "At cruise", "Promised", "Highest", "At overspeed", "Highest allowed", "Burst"].map(
         (name) => [name, units.unit("rotationalSpeed")] as const,
       ),
       "Inside",
     ],
-    rows: unitsOfDrives(at).map((each) => [
-      each.unit,
-      ...[each.lowest, each.at.idle, each.at.rated, each.at.maximum, each.highest].map((speed) =>
-        units.number("rotationalSpeed", speed),
-      ),
-      slow(each) ? "too slow at idle" : fast(each) ? "too fast at the highest" : "yes",
-    ]),
+    rows: unitsOfBelts(beltRuns).map((each) => {
+      const { lowest, highest, burst, at } = each;
+      const number = (speed: number) => units.number("rotationalSpeed", speed);
+      const bound = (speed: number) => (speed > 0 ? number(speed) : "–");
+      return [
+        each.unit,
+        each.belt,
+        bound(lowest),
+        ...[at.idle, at.cruise, at.rated, at.maximum, at.overspeed].map(number),
+        bound(highest),
+        bound(burst),
+        verdictWords(verdictOf(each)) || "yes",
+      ];
+    }),
   }),
 });

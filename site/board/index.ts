@@ -1,0 +1,3 @@
+export * from "./board";
+export * from "./camera";
+export * from "./snap";
