@@ -52,6 +52,6 @@ export function snapped(wanted: Place, { step, others, reach, spans }: Snapping)
 /** The whole step nearest to a value within a span. */
 export function onStep(value: number, step: number, [lowest, highest]: readonly [number, number]): number {
   const whole = Math.round(value / step) * step;
-  // Twelve digits: 0.441, not 0.44100000000000006.
-  return Number(Math.min(Math.max(whole, lowest), highest).toPrecision(12));
+  // Twelve digits: 0.441, not 0.44100000000000006; and no minus before a zero.
+  return Number(Math.min(Math.max(whole, lowest), highest).toPrecision(12)) + 0;
 }

@@ -12,8 +12,7 @@ import type { Showing, Stage } from "./figuresPage";
 
 declare const stage: Stage;
 
-const declared = declaredValues(graph) as Readonly<Record<string, number>>;
-const run = (declaredValues(graph) as Record<string, unknown>)["accessoryRun"] as readonly Readonly<
+const pulleys = (declaredValues(graph) as Record<string, unknown>)["frontPulleys"] as readonly Readonly<
   Record<string, unknown>
 >[];
 
@@ -34,7 +33,7 @@ const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   },
   "driven backwards, too fast and too slow": {
     heatCarrier: "seaWater",
-    accessoryRun: run.map((row) => ({
+    frontPulleys: pulleys.map((row) => ({
       ...row,
       mustTurn: row["role"] === "idler" || row["role"] === "crank" ? "either" : "counterclockwise",
       highestSpeed: row["role"] === "fuelPump" ? 40 : row["highestSpeed"],
@@ -45,7 +44,12 @@ const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
     altitude: 3000,
     ambientTemperature: 313,
     crankRotation: "counterclockwise",
-    idlerOffset: -declared["idlerOffset"]!,
+    frontPulleys: pulleys.map((row) =>
+      row["belt"] === "B" ? row : { ...row, x: -(row["x"] as number), guideX: -(row["guideX"] as number) },
+    ),
+  },
+  "two pulleys in each other": {
+    frontPulleys: pulleys.map((row) => (row["unit"] === "Alternator" ? { ...row, x: 0.04, y: 0.3 } : row)),
   },
   "low and cold": { altitude: -100, ambientTemperature: 263, seaTemperature: 275 },
 };

@@ -1,5 +1,6 @@
 import "../../site/style/tokens.css";
 import "../../worksheets/drawing/figures.css";
+import "../../worksheets/drive-speeds/figures/belts.css";
 import { figureUnits } from "../../site/state/units";
 import { powerStaircase } from "../../worksheets/air-demand/figures/powerStaircase";
 import { chargeStaircase } from "../../worksheets/boost/figures/chargeStaircase";

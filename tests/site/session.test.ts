@@ -40,8 +40,31 @@ test("set() outside a gesture is an entry of its own, in the units shown", () =>
   expect(session.state.done.map(({ name }) => name)).toEqual([
     "Ambient temperature 77 → 100 °F",
     "Charge cooler fresh water → no cooler",
-    "Driven units 2 → 1 rows",
+    "Driven units: 2 → 1 rows",
   ]);
+});
+
+test("an entry of a table names the row and what became of it", () => {
+  const [pump, alternator] = driven.value as readonly [object, object];
+  const named = (rows: readonly object[]) => {
+    session.set("driven", rows);
+    return session.state.done.at(-1)!.name;
+  };
+  expect(named([pump, { ...alternator, ratio: 2.5 }])).toBe("Driven units: alternator, ratio 2.6 → 2.5");
+  expect(named([pump, { ...alternator, ratio: 2.4, power: 5000, side: "tight" }])).toBe(
+    "Driven units: alternator, ratio 2.5 → 2.4, power 4.5 → 5 kW, side slack → tight",
+  );
+  const [first, second] = session.inputs.driven as readonly [object, object];
+  expect(named([second, first])).toBe("Driven units: in another order");
+  expect(named([{ ...second, ratio: 2 }, { ...first, ratio: 2 }])).toBe("Driven units: 2 rows edited");
+});
+
+test("a gesture on a table is one entry, named by where it began and ended", () => {
+  const [pump, alternator] = driven.value;
+  session.begin("driven");
+  for (const ratio of [2.7, 2.9, 3.1]) session.set("driven", [pump, { ...alternator, ratio }]);
+  session.end();
+  expect(session.state.done.map(({ name }) => name)).toEqual(["Driven units: alternator, ratio 2.6 → 3.1"]);
 });
 
 test("set() goes to the installation's own value where it has one, else to the shared value", () => {

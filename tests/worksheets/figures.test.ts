@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type DriveMember, runningDrive, toothProfiles } from "../../lib/drive";
 import { declaredValues } from "../../worksheets/build/build";
 import { figureUnits } from "../../site/state/units";
 import { powerStaircase, powerSteps } from "../../worksheets/air-demand/figures/powerStaircase";
@@ -10,6 +9,7 @@ import {
   arrowHead,
   clearSpot,
   figures,
+  gathered,
   hatching,
   meetsDisc,
   meetsSegment,
@@ -20,10 +20,8 @@ import {
   textWidth,
   wrapped,
 } from "../../worksheets/drawing";
-import { accessoryDrive } from "../../worksheets/drive-speeds/cells";
-import { beltPath, toothedOutline, turnsClockwise, type View } from "../../worksheets/drive-speeds/figures/beltPath";
+import { frontPulleys } from "../../worksheets/drive-speeds/beltTables";
 import { frontDrives } from "../../worksheets/drive-speeds/figures/frontDrives";
-import { roundBelow } from "../../worksheets/drive-speeds/figures/scaleBar";
 import { speedWindows } from "../../worksheets/drive-speeds/figures/speedWindows";
 import { injection } from "../../worksheets/fuel-delivery/figures/injection";
 import { rateCorners } from "../../worksheets/fuel-delivery/figures/rateCorners";
@@ -122,6 +120,29 @@ describe("drawing", () => {
     );
   });
 
+  test("gathered(labels, span) leaves them apart and in order, and shifts those that touch to both sides alike", () => {
+    expect(gathered([{ at: 50, size: 20 }, { at: 150, size: 20 }], [0, 200])).toEqual([50, 150]);
+    expect(gathered([{ at: 98, size: 30 }, { at: 102, size: 30 }], [0, 200], 6)).toEqual([82, 118]);
+    const label = fc.record({
+      at: fc.double({ min: 0, max: 400, noNaN: true }),
+      size: fc.double({ min: 1, max: 40, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(fc.array(label, { minLength: 2, maxLength: 6 }), (labels) => {
+        const ordered = labels.toSorted((a, b) => a.at - b.at);
+        const middles = gathered(ordered, [0, 400], 6);
+        for (const [i, { size }] of ordered.entries()) {
+          // Six labels of 40 and five gaps of 6 fit into 400: none may stick out.
+          expect(middles[i]! - size / 2).toBeGreaterThanOrEqual(-1e-9);
+          expect(middles[i]! + size / 2).toBeLessThanOrEqual(400 + 1e-9);
+          if (i === 0) continue;
+          expect(middles[i]! - middles[i - 1]!).toBeGreaterThanOrEqual((size + ordered[i - 1]!.size) / 2 + 6 - 1e-9);
+        }
+      }),
+      { seed: 20260101, numRuns: 200 },
+    );
+  });
+
   test("rowsFor(labels) takes another row only for what would touch", () => {
     expect(
       rowsFor([
@@ -178,98 +199,6 @@ describe("drawing", () => {
     expect(meetsSegment(spot, [0, 100, 200, 100])).toBe(false);
     expect(overlap(spot, obstacles.boxes[0]!)).toBe(false);
     expect(clearSpot(disc, { width: 190, height: 120 }, 0, obstacles)).toBeUndefined();
-  });
-});
-
-describe("belts", () => {
-  const view: View = { x: (x) => 1000 * x, y: (y) => -1000 * y, scale: 1000 };
-  const running = (travel: "clockwise" | "counterclockwise") => {
-    const { members } = program.run(declaredValues(graph)).require(accessoryDrive);
-    // The same pulleys met from the other side.
-    const order: readonly DriveMember[] =
-      travel === "clockwise" ? members : [members[0]!, ...members.slice(1).reverse()];
-    const second = 1 / 60;
-    return runningDrive({
-      members: order,
-      profile: toothProfiles[0]!,
-      crankRotation: travel,
-      speeds: { idle: (800 * second) as never, rated: (3000 * second) as never, maximum: (3300 * second) as never },
-    }).run;
-  };
-  const commands = (path: string) =>
-    [...path.matchAll(/([MLA])([^MLAZ]*)/g)].map((match) => ({
-      letter: match[1]!,
-      numbers: match[2]!.split(/[ ,]+/).map(Number),
-    }));
-
-  // Walks the path as a browser would, from the arcs' flags alone, and measures it.
-  const measured = (path: string): number => {
-    let at: readonly number[] = [];
-    let first: readonly number[] = [];
-    let length = 0;
-    for (const { letter, numbers } of commands(path)) {
-      const to = numbers.slice(-2);
-      if (letter === "M") first = to;
-      else {
-        const chord = Math.hypot(to[0]! - at[0]!, to[1]! - at[1]!);
-        if (letter === "L") length += chord;
-        else {
-          const small = 2 * Math.asin(Math.min(1, chord / (2 * numbers[0]!)));
-          length += numbers[0]! * (numbers[3] === 1 ? 2 * Math.PI - small : small);
-        }
-      }
-      at = to;
-    }
-    return length + Math.hypot(at[0]! - first[0]!, at[1]! - first[1]!);
-  };
-
-  test.each(["clockwise", "counterclockwise"] as const)(
-    "beltPath(run) is as long as the run when the crank turns %s",
-    (travel) => {
-      const run = running(travel);
-      // The path's coordinates are rounded to 0.01 mm here.
-      expect(Math.abs(measured(beltPath(run, travel, view)) - 1000 * run.length)).toBeLessThan(0.5);
-    },
-  );
-
-  test.each(["clockwise", "counterclockwise"] as const)(
-    "beltPath(run) keeps its direction from span to arc when the crank turns %s",
-    (travel) => {
-      const run = running(travel);
-      run.pulleys.forEach((pulley, i) => {
-        const before = run.spans.at(i - 1)!;
-        // On the screen y runs down: clockwise turning carries a point at angle a towards a + 90°.
-        const angle = Math.atan2(-(pulley.start.y - pulley.y), pulley.start.x - pulley.x);
-        const tangent = angle + (turnsClockwise(pulley, travel) ? 1 : -1) * (Math.PI / 2);
-        expect(Math.cos(tangent + before.direction)).toBeCloseTo(1, 9);
-      });
-      const back = run.pulleys.find(({ contact }) => contact === "back")!;
-      expect(turnsClockwise(back, travel)).toBe(travel !== "clockwise");
-      expect(turnsClockwise(run.pulleys[0]!, travel)).toBe(travel === "clockwise");
-    },
-  );
-
-  test("beltPath(run, depth) lies inside toothed pulleys and outside those on the back", () => {
-    const run = running("clockwise");
-    const radii = (depth: number) =>
-      commands(beltPath(run, "clockwise", view, depth))
-        .filter(({ letter }) => letter === "A")
-        .map(({ numbers }) => numbers[0]!);
-    const [line, teeth] = [radii(0), radii(0.002)];
-    run.pulleys.forEach(({ contact }, i) => {
-      expect(teeth[i]! - line[i]!).toBeCloseTo(contact === "toothed" ? -2 : 2, 1);
-    });
-  });
-
-  test("toothedOutline(pulley) has each of its teeth once", () => {
-    const pulley = running("clockwise").pulleys[0]!;
-    expect(toothedOutline(pulley, toothProfiles[0]!, view).match(/Q/g)).toHaveLength(pulley.teeth!);
-  });
-
-  test("roundBelow(length) is 1, 2 or 5 with zeros, and not above it", () => {
-    expect([0.34, 1, 4.99, 5, 73, 260].map(roundBelow).map((value) => Number(value.toPrecision(6)))).toEqual([
-      0.2, 1, 2, 5, 50, 200,
-    ]);
   });
 });
 
@@ -348,9 +277,8 @@ describe("figures of the sheets", () => {
   });
 
   test("frontDrives names the units that are driven backwards", () => {
-    const rows = graph.inputs.find(({ key }) => key === "accessoryRun")!.value as readonly { role: string }[];
-    const wrong = rows.map((row) => (row.role === "fuelPump" ? { ...row, mustTurn: "counterclockwise" } : row));
-    expect(frontDrives.describe(valuesOf(frontDrives, { accessoryRun: wrong }) as never, metric)).toContain(
+    const wrong = frontPulleys.value.map((row) => (row.role === "fuelPump" ? { ...row, mustTurn: "counterclockwise" } : row));
+    expect(frontDrives.describe(valuesOf(frontDrives, { frontPulleys: wrong }) as never, metric)).toContain(
       "Driven backwards: fuel pump.",
     );
   });
