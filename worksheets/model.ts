@@ -7,10 +7,16 @@ import * as loop from "./boost/demand";
 import * as boostInputs from "./boost/inputs";
 import * as brief from "./brief/cells";
 import * as accessories from "./drive-speeds/accessories";
+import * as beltFits from "./drive-speeds/beltFits";
+import * as beltLoads from "./drive-speeds/beltLoads";
 import * as beltRuns from "./drive-speeds/beltRuns";
 import * as beltTables from "./drive-speeds/beltTables";
+import * as budgets from "./drive-speeds/budgets";
+import * as budgetTables from "./drive-speeds/budgetTables";
 import * as driveCells from "./drive-speeds/cells";
+import * as driveFindings from "./drive-speeds/findings";
 import * as driveInputs from "./drive-speeds/inputs";
+import * as ratioRanges from "./drive-speeds/ratioRanges";
 import * as ratios from "./drive-speeds/ratios";
 import * as unitLoads from "./drive-speeds/unitLoads";
 import * as fuelCells from "./fuel-delivery/cells";
@@ -26,7 +32,21 @@ export const nodesBySheet: Readonly<Record<string, readonly Node[]>> = {
   "air-demand": nodesOf(airInputs, intake, airCells),
   boost: nodesOf(boostInputs, loop, boostCells),
   "fuel-delivery": nodesOf(fuelInputs, pumpWork, fuelCells),
-  "drive-speeds": nodesOf(driveInputs, beltTables, beltRuns, ratios, accessories, driveCells, unitLoads),
+  "drive-speeds": nodesOf(
+    driveInputs,
+    beltTables,
+    budgetTables,
+    beltRuns,
+    ratios,
+    accessories,
+    driveCells,
+    unitLoads,
+    beltFits,
+    beltLoads,
+    ratioRanges,
+    driveFindings,
+    budgets,
+  ),
   "marine-cooling": nodesOf(marineInputs, rawWater, marineCells),
 };
 

@@ -9,7 +9,14 @@ const widestWrap = 1.5 * Math.PI;
 const flattest = 1e-9;
 
 /** Passes layouts whose pulleys are well described and stand clear of each other. @throws RangeError by name */
-export function requireClearPulleys({ pulleys }: BeltLayout): void {
+export function requireClearPulleys(layout: BeltLayout): void {
+  requireDescribed(layout);
+  const overlap = overlaps(layout)[0];
+  if (overlap !== undefined) throw new RangeError(`beltRun: ${overlap}`);
+}
+
+/** Passes layouts of at least two pulleys, each with a name of its own, a radius and a place. @throws RangeError by name */
+export function requireDescribed({ pulleys }: BeltLayout): void {
   if (pulleys.length < 2) {
     throw new RangeError(`beltRun: pulleys are ${pulleys.length}; a belt needs at least two`);
   }
@@ -18,28 +25,40 @@ export function requireClearPulleys({ pulleys }: BeltLayout): void {
     if (!Number.isFinite(pulley.x) || !Number.isFinite(pulley.y)) {
       throw new RangeError(`beltRun: centre of ${pulley.name} is (${pulley.x}, ${pulley.y}) m; it must be finite`);
     }
-    for (const other of pulleys.slice(0, i)) {
-      if (other.name === pulley.name) throw new RangeError(`beltRun: two pulleys are called ${pulley.name}`);
-      const overlap = pulley.pitchRadius + other.pitchRadius - Math.hypot(pulley.x - other.x, pulley.y - other.y);
-      if (overlap > 0) {
-        throw new RangeError(
-          `beltRun: ${other.name} and ${pulley.name} overlap by ${inMillimetres(overlap)} at their pitch circles; move them apart`,
-        );
-      }
+    if (pulleys.slice(0, i).some(({ name }) => name === pulley.name)) {
+      throw new RangeError(`beltRun: two pulleys are called ${pulley.name}`);
     }
   });
 }
 
+/** Pulleys that overlap, in words. */
+export function overlaps({ pulleys }: BeltLayout): readonly string[] {
+  const found: string[] = [];
+  pulleys.forEach((pulley, i) => {
+    for (const other of pulleys.slice(0, i)) {
+      const overlap = pulley.pitchRadius + other.pitchRadius - Math.hypot(pulley.x - other.x, pulley.y - other.y);
+      if (overlap > 0) {
+        found.push(
+          `${other.name} and ${pulley.name} overlap by ${inMillimetres(overlap)} at their pitch circles; move them apart`,
+        );
+      }
+    }
+  });
+  return found;
+}
+
 /** Passes traces that a belt can follow. @throws RangeError naming the pulleys, and by how far */
 export function requireBelt(layout: BeltLayout, trace: BeltTrace): void {
-  if (!closes(layout, trace)) {
-    const reason = runsTheOtherWay(layout)
-      ? `the pulleys are listed against the ${layout.travel} travel of the belt; reverse the list or the travel`
-      : culprit(layout, trace);
-    throw new RangeError(`beltRun: ${reason}`);
-  }
-  const obstacle = cutPulley(layout, trace.spans) ?? crossedSpans(trace.spans);
-  if (obstacle !== undefined) throw new RangeError(`beltRun: ${obstacle}`);
+  const wrong = notClosed(layout, trace) ?? cutPulley(layout, trace.spans) ?? crossedSpan(trace.spans);
+  if (wrong !== undefined) throw new RangeError(`beltRun: ${wrong}`);
+}
+
+/** Why a belt does not go around once, in words; undefined where it does. */
+export function notClosed(layout: BeltLayout, trace: BeltTrace): string | undefined {
+  if (closes(layout, trace)) return undefined;
+  return runsTheOtherWay(layout)
+    ? `the pulleys are listed against the ${layout.travel} travel of the belt; reverse the list or the travel`
+    : culprit(layout, trace);
 }
 
 /** Whether the arcs turn the belt around exactly once, and none of them is a detour. */
@@ -53,7 +72,7 @@ function closes({ travel }: BeltLayout, { senses, wraps }: BeltTrace): boolean {
 function runsTheOtherWay(layout: BeltLayout): boolean {
   const reversed: BeltLayout = { ...layout, travel: layout.travel === "clockwise" ? "counterclockwise" : "clockwise" };
   const trace = beltTrace(reversed);
-  return closes(reversed, trace) && (cutPulley(reversed, trace.spans) ?? crossedSpans(trace.spans)) === undefined;
+  return closes(reversed, trace) && (cutPulley(reversed, trace.spans) ?? crossedSpan(trace.spans)) === undefined;
 }
 
 /** The pulley that stands furthest from the belt which its two neighbours would hold without it. */
@@ -78,48 +97,64 @@ function culprit({ pulleys }: BeltLayout, { senses, wraps }: BeltTrace): string 
     : `the belt does not go around once; look at the contact of each pulley and at the order of the list`;
 }
 
-function cutPulley({ pulleys }: BeltLayout, spans: readonly BeltSpan[]): string | undefined {
+/** Pulleys that a span runs into, in words; the first where one is enough. */
+export function cutPulleys({ pulleys }: BeltLayout, spans: readonly BeltSpan[], enough = spans.length): readonly string[] {
+  const found: string[] = [];
   for (const span of spans) {
     for (const pulley of pulleys) {
       if (pulley.name === span.from || pulley.name === span.to) continue;
       const cut = pulley.pitchRadius - distanceTo(pulley, span);
-      if (cut > 1e-12) {
-        return `the span from ${span.from} to ${span.to} cuts ${inMillimetres(cut)} deep into ${pulley.name}; move it, or list it between the two`;
-      }
+      if (cut <= 1e-12) continue;
+      found.push(
+        `the span from ${span.from} to ${span.to} cuts ${inMillimetres(cut)} deep into ${pulley.name}; move it, or list it between the two`,
+      );
+      if (found.length >= enough) return found;
     }
   }
-  return undefined;
+  return found;
 }
 
-function crossedSpans(spans: readonly BeltSpan[]): string | undefined {
+const cutPulley = (layout: BeltLayout, spans: readonly BeltSpan[]) => cutPulleys(layout, spans, 1)[0];
+
+/** Spans that cross, in words, with how far along the first they meet. */
+export function crossedSpans(spans: readonly BeltSpan[], enough = spans.length): readonly string[] {
+  const found: string[] = [];
   for (const [i, span] of spans.entries()) {
-    const other = spans.slice(i + 1).find((later) => cross(span, later));
-    if (other !== undefined) {
-      return `the span from ${span.from} to ${span.to} crosses the span from ${other.from} to ${other.to}; look at the contact of each pulley and at the order of the list`;
+    for (const other of spans.slice(i + 1)) {
+      const along = crossing(span, other);
+      if (along === undefined) continue;
+      found.push(
+        `the span from ${span.from} to ${span.to} crosses the span from ${other.from} to ${other.to}, ${inMillimetres(along)} beyond ${span.from}; look at the contact of each pulley and at the order of the list`,
+      );
+      if (found.length >= enough) return found;
     }
   }
-  return undefined;
+  return found;
 }
+
+const crossedSpan = (spans: readonly BeltSpan[]) => crossedSpans(spans, 1)[0];
 
 /** How far a point lies to the left of a span's line, seen along the travel [m]. */
 function leftOf(point: Point, { start, direction }: BeltSpan): number {
   return Math.cos(direction) * (point.y - start.y) - Math.sin(direction) * (point.x - start.x);
 }
 
-function distanceTo(centre: Pulley, span: BeltSpan): number {
+/** Shortest distance from a pulley's centre to a span [m]. */
+export function distanceTo(centre: Pulley, span: BeltSpan): number {
   const [cos, sin] = [Math.cos(span.direction), Math.sin(span.direction)];
   const along = cos * (centre.x - span.start.x) + sin * (centre.y - span.start.y);
   const nearest = Math.min(Math.max(along, 0), span.length);
   return Math.hypot(centre.x - span.start.x - nearest * cos, centre.y - span.start.y - nearest * sin);
 }
 
-function cross(a: BeltSpan, b: BeltSpan): boolean {
+/** How far along span a it meets span b [m]; undefined where they do not cross. */
+function crossing(a: BeltSpan, b: BeltSpan): number | undefined {
   const sine = Math.sin(b.direction - a.direction);
-  if (Math.abs(sine) < flattest) return false;
+  if (Math.abs(sine) < flattest) return undefined;
   // Each span's start lies so far to the left of the other's line; the quotient is how far along the lines meet.
   const alongB = -leftOf(b.start, a) / sine;
   const alongA = leftOf(a.start, b) / sine;
-  return within(alongA, a.length) && within(alongB, b.length);
+  return within(alongA, a.length) && within(alongB, b.length) ? alongA : undefined;
 }
 
 function within(along: number, length: number): boolean {

@@ -58,7 +58,8 @@ export function slackTensionUnderLoad({ run, torques, installationTension }: Ins
   );
 }
 
-function meanAlong({ pulleys, spans, length }: BeltRun, tensions: readonly number[]): number {
+/** Mean of the spans' tensions along the belt, on arcs the mean of both sides. For use within lib/drive. */
+export function meanAlong({ pulleys, spans, length }: BeltRun, tensions: readonly number[]): number {
   const straight = spans.reduce((sum, span, i) => sum + span.length * tensions[i]!, 0);
   const curved = pulleys.reduce(
     (sum, { pitchRadius, wrap }, i) => sum + (pitchRadius * wrap * (tensions.at(i - 1)! + tensions[i]!)) / 2,

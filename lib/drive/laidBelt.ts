@@ -66,7 +66,7 @@ export interface LaidBelt<Member extends DriveMember = DriveMember> {
  * @param drive members in belt order with the crank first, section, rotation and engine speeds [rev/s]
  * @throws RangeError if the crank is not first, or a pulley's size is none (see memberPitchRadius)
  * @source tooth ratios and exact tangents; see memberRatio and beltRun
- * @example laidBelt({ name: "Belt A", section: curvilinear8, crankRotation: "clockwise", speeds: { idle: 12, rated: 50, maximum: 55 }, members: [{ unit: "Crank", role: "crank", contact: "toothed", teeth: 50, x: 0, y: 0, shaftEnd: "forward", mustTurn: "either" }, { unit: "Pump", role: "pump", contact: "toothed", teeth: 40, x: 0, y: 0.3, shaftEnd: "forward", mustTurn: "either" }] }).members[1].at.rated // 62.5
+ * @example laidBelt({ name: "Belt A", section: curvilinear8, crankRotation: "clockwise", speeds: { idle: 12, cruise: 40, rated: 50, maximum: 55, overspeed: 60 }, members: [{ unit: "Crank", role: "crank", contact: "toothed", teeth: 50, x: 0, y: 0, shaftEnd: "forward", mustTurn: "either" }, { unit: "Pump", role: "pump", contact: "toothed", teeth: 40, x: 0, y: 0.3, shaftEnd: "forward", mustTurn: "either" }] }).members[1].at.rated // 62.5
  */
 export function laidBelt<Member extends DriveMember>(drive: BeltDrive<Member>): LaidBelt<Member> {
   const { name, section, members, crankRotation, speeds } = drive;

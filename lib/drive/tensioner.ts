@@ -1,55 +1,65 @@
 import { brentRoot } from "../numeric";
-import { type Angle, type Length, requirePositive } from "../quantity";
+import { type Length, requirePositive } from "../quantity";
 import type { BeltLayout, BeltRun } from "./beltLayout";
 import { beltRun } from "./beltRun";
+import { type Arm, armLength, directionOf, layoutMoved, type Slide, type TensionerMotion } from "./tensionerMotion";
 
-/** A run with one pulley that can be slid, and the belt that shall fit. */
-export interface SlidingTensioner {
+/** A run with one pulley that can be moved, and the belt that shall fit. */
+interface Tensioner {
   readonly layout: BeltLayout;
-  /** name of the pulley that slides */
+  /** name of the pulley that moves */
   readonly pulley: string;
-  /** direction of the slide, counterclockwise from the x axis, seen from the front [rad] */
-  readonly direction: Angle;
-  /** how far it may go along that direction from where the layout has it, lowest and highest [m] */
+  /** how far it may go from where the layout has it, lowest and highest, along its slide or its arm's circle [m] */
   readonly travel: readonly [lowest: Length, highest: Length];
   /** pitch length of the belt [m], above 0 */
   readonly beltLength: Length;
 }
 
-/** Where a sliding pulley closes a run on its belt. */
+/** A tensioner on a slide. */
+export type SlidingTensioner = Tensioner & Slide;
+
+/** A tensioner on an arm. */
+export type PivotingTensioner = Tensioner & Arm;
+
+/** Where a pulley that moves closes a run on its belt. */
 export interface TensionerPosition {
-  /** how far along its direction from where the layout has it [m] */
+  /** how far from where the layout has it, along its slide or its arm's circle [m] */
   readonly travel: Length;
-  /** belt taken up for each metre of slide [–], at this position */
+  /** belt taken up for each metre that it moves [–], at this position */
   readonly takeUp: number;
   /** the closed run */
   readonly run: BeltRun;
 }
 
-/** Positions tried along the slide before the root is closed in on. */
+/** Positions tried along the way before the root is closed in on. */
 const steps = 48;
 
 /**
- * Where a sliding pulley closes a run on a belt of given length [travel in m]: the root of L(travel) − L.
- * Of several answers the one nearest to the drawn position. Parts of the slide where no belt can lie are passed over.
- * The take-up is (t_in − t_out)·e with the unit vectors of the two spans along the travel and of the slide.
+ * Where a pulley on a slide or an arm closes a run on a belt of given length [travel in m]: the root of L(travel) − L.
+ * Of several answers the one nearest to the drawn position. Parts of its way where no belt can lie are passed over.
+ * The take-up is (t_in − t_out)·e with the unit vectors of the two spans along the travel and of the motion.
  *
- * @param tensioner layout, sliding pulley, its slide and the belt, lengths in [m]
+ * @param tensioner layout, pulley that moves, its slide or pivot and the belt, lengths in [m]
  * @throws RangeError naming the pulley, with the lengths that can be reached, or with the reason why none can
  * @source elementary geometry
  * @example tensionerPosition({ layout: { travel: "clockwise", pulleys: [{ name: "crank", x: 0, y: 0, pitchRadius: 0.05, contact: "toothed" }, { name: "blower", x: 0, y: 0.3, pitchRadius: 0.05, contact: "toothed" }] }, pulley: "blower", direction: 1.5707963268, travel: [0, 0.1], beltLength: 0.96 }).travel // 0.0229204
  */
-export function tensionerPosition(tensioner: SlidingTensioner): TensionerPosition {
-  const { layout, pulley, direction } = tensioner;
-  requireTensioner(tensioner);
-  const runAt = (distance: number) => beltRun(slid(layout, pulley, direction, distance));
+export function tensionerPosition(tensioner: SlidingTensioner | PivotingTensioner): TensionerPosition {
+  const { layout, pulley } = tensioner;
+  const motion = requireTensioner(tensioner);
+  const runAt = (distance: number) => beltRun(layoutMoved(layout, pulley, motion, distance));
 
   const roots = nearRoots(tensioner, runAt) ?? allRoots(tensioner, runAt);
   const distance = roots.reduce((best, root) => (Math.abs(root) < Math.abs(best) ? root : best));
   const run = runAt(distance);
+  return { travel: distance as Length, takeUp: takeUpOf(run, pulley, motion), run };
+}
+
+/** Belt taken up for each metre that a pulley of a run moves [–]. */
+export function takeUpOf(run: BeltRun, pulley: string, motion: TensionerMotion): number {
   const at = run.pulleys.findIndex(({ name }) => name === pulley);
-  const takeUp = Math.cos(run.spans.at(at - 1)!.direction - direction) - Math.cos(run.spans[at]!.direction - direction);
-  return { travel: distance as Length, takeUp, run };
+  const direction = directionOf(run.pulleys[at]!, motion);
+  return Math.cos(run.spans.at(at - 1)!.direction - direction) - Math.cos(run.spans[at]!.direction - direction);
 }
 
 interface Tried {
@@ -61,7 +71,7 @@ interface Tried {
  * Roots next to the drawn position, looked for outward from it step by step: most belts close there.
  * Undefined where the drawn position lies outside the travel, or a part on which no belt can lie is met first.
  */
-function nearRoots(tensioner: SlidingTensioner, runAt: (distance: number) => BeltRun): readonly number[] | undefined {
+function nearRoots(tensioner: Tensioner, runAt: (distance: number) => BeltRun): readonly number[] | undefined {
   const [lowest, highest] = tensioner.travel;
   if (!(lowest <= 0 && highest >= 0)) return undefined;
   const step = (highest - lowest) / steps;
@@ -84,8 +94,8 @@ function nearRoots(tensioner: SlidingTensioner, runAt: (distance: number) => Bel
   return undefined;
 }
 
-/** Every root along the slide. @throws RangeError with the lengths that can be reached, where there is none */
-function allRoots(tensioner: SlidingTensioner, runAt: (distance: number) => BeltRun): readonly number[] {
+/** Every root along the way. @throws RangeError with the lengths that can be reached, where there is none */
+function allRoots(tensioner: Tensioner, runAt: (distance: number) => BeltRun): readonly number[] {
   const { travel, beltLength } = tensioner;
   const [lowest, highest] = travel;
   const tried = Array.from({ length: steps + 1 }, (_, i) => {
@@ -104,7 +114,7 @@ function allRoots(tensioner: SlidingTensioner, runAt: (distance: number) => Belt
 }
 
 function rootWithin(
-  { pulley, beltLength }: SlidingTensioner,
+  { pulley, beltLength }: Tensioner,
   runAt: (distance: number) => BeltRun,
   from: number,
   to: number,
@@ -116,31 +126,22 @@ function rootWithin(
   }).root;
 }
 
-function requireTensioner({ layout, pulley, direction, travel, beltLength }: SlidingTensioner): void {
+/** The motion of a tensioner that is well described. @throws RangeError by name */
+function requireTensioner(tensioner: SlidingTensioner | PivotingTensioner): TensionerMotion {
+  const { layout, pulley, travel, beltLength } = tensioner;
   requirePositive("tensionerPosition: beltLength", beltLength, "m");
-  if (!Number.isFinite(direction))
-    throw new RangeError(`tensionerPosition: direction is ${direction} rad; it must be finite`);
+  if (!("pivot" in tensioner) && !Number.isFinite(tensioner.direction))
+    throw new RangeError(`tensionerPosition: direction is ${tensioner.direction} rad; it must be finite`);
   if (!(travel[0] < travel[1] && Number.isFinite(travel[1] - travel[0]))) {
     throw new RangeError(
       `tensionerPosition: travel is ${travel[0]} to ${travel[1]} m; the second must exceed the first`,
     );
   }
-  if (!layout.pulleys.some(({ name }) => name === pulley)) {
-    throw new RangeError(`tensionerPosition: no pulley of the layout is called ${pulley}`);
-  }
-}
-
-function slid(layout: BeltLayout, moved: string, direction: number, distance: number): BeltLayout {
-  const pulleys = layout.pulleys.map((pulley) =>
-    pulley.name === moved
-      ? {
-          ...pulley,
-          x: (pulley.x + distance * Math.cos(direction)) as Length,
-          y: (pulley.y + distance * Math.sin(direction)) as Length,
-        }
-      : pulley,
-  );
-  return { ...layout, pulleys };
+  const moved = layout.pulleys.find(({ name }) => name === pulley);
+  if (moved === undefined) throw new RangeError(`tensionerPosition: no pulley of the layout is called ${pulley}`);
+  const arm = armLength(moved, tensioner);
+  if (arm !== undefined) requirePositive(`tensionerPosition: length of the arm of ${pulley}`, arm, "m");
+  return tensioner;
 }
 
 function lengthOrNothing(runAt: (distance: number) => BeltRun, distance: number): number | undefined {
@@ -169,7 +170,7 @@ function withEdges(tried: readonly Tried[], runAt: (distance: number) => BeltRun
 }
 
 function refusal(
-  { pulley, travel, beltLength }: SlidingTensioner,
+  { pulley, travel, beltLength }: Tensioner,
   closed: readonly Tried[],
   runAt: (distance: number) => BeltRun,
 ): string {
@@ -178,9 +179,9 @@ function refusal(
     try {
       runAt(travel[0]);
     } catch (error) {
-      return `tensionerPosition: no belt can lie anywhere along the slide of ${pulley}; at its start ${(error as Error).message}`;
+      return `tensionerPosition: no belt can lie anywhere along the way of ${pulley}; at its start ${(error as Error).message}`;
     }
   }
   const written = (length: number) => Number(length.toPrecision(6));
-  return `tensionerPosition: beltLength is ${written(beltLength)} m; sliding ${pulley} reaches ${written(Math.min(...lengths))} to ${written(Math.max(...lengths))} m`;
+  return `tensionerPosition: beltLength is ${written(beltLength)} m; moving ${pulley} reaches ${written(Math.min(...lengths))} to ${written(Math.max(...lengths))} m`;
 }

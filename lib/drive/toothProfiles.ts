@@ -1,4 +1,4 @@
-import type { Length } from "../quantity";
+import type { Count, Length } from "../quantity";
 
 /** What a synchronous belt of one profile looks like in section. */
 export interface ToothProfile {
@@ -12,6 +12,8 @@ export interface ToothProfile {
   readonly thickness: Length;
   /** height of a belt tooth [m] */
   readonly toothHeight: Length;
+  /** fewest teeth of a pulley that the belt bends around for long [–]; from memory, makers ask for more at high speed */
+  readonly leastTeeth: Count;
   /** widths of the standard [m] */
   readonly standardWidths: readonly Length[];
   /** pitch lengths to offer first [m]; a default list, meant to be edited: makers list many more */
@@ -28,6 +30,7 @@ export const curvilinear8: ToothProfile = {
   pitchLineDistance: millimetres(0.686),
   thickness: millimetres(6),
   toothHeight: millimetres(3.38),
+  leastTeeth: 22 as Count,
   standardWidths: [20, 30, 50, 85].map(millimetres),
   standardLengths: [
     480, 560, 600, 640, 720, 800, 880, 960, 1040, 1120, 1200, 1280, 1440, 1600, 1760, 1800, 2000, 2400, 2600, 2800,
@@ -44,6 +47,7 @@ export const curvilinear14: ToothProfile = {
   pitchLineDistance: millimetres(1.397),
   thickness: millimetres(10),
   toothHeight: millimetres(6.02),
+  leastTeeth: 28 as Count,
   standardWidths: [40, 55, 85, 115, 170].map(millimetres),
   standardLengths: [
     966, 1190, 1400, 1610, 1778, 1890, 2100, 2310, 2450, 2590, 2800, 3150, 3360, 3500, 3850, 4326, 4578,

@@ -12,6 +12,7 @@ import { chargeSinkTemperature } from "../../worksheets/boost/demand";
 import * as boostIn from "../../worksheets/boost/inputs";
 import * as brief from "../../worksheets/brief/cells";
 import { accessoryPower } from "../../worksheets/drive-speeds/accessories";
+import * as budgetTables from "../../worksheets/drive-speeds/budgetTables";
 import * as beltTables from "../../worksheets/drive-speeds/beltTables";
 import * as drive from "../../worksheets/drive-speeds/cells";
 import * as driveIn from "../../worksheets/drive-speeds/inputs";
@@ -106,8 +107,10 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
       ((speed * teethOf("crank")) / teethOf("hydraulicPump")) *
       at(driveIn.hydraulicPressure)) /
     at(driveIn.hydraulicEfficiency);
-  const alternator = (at(driveIn.busVoltage) * at(driveIn.electricalLoad)) / at(driveIn.alternatorEfficiency);
-  const accessories = (hydraulic + alternator) / at(driveIn.beltEfficiency) + at(driveIn.otherAccessoryPower);
+  const current = at(budgetTables.electricalLoads).reduce((sum, row) => sum + row.current * row.workShare, 0);
+  const alternator = (at(driveIn.busVoltage) * current) / at(driveIn.alternatorEfficiency);
+  const stated = run.reduce((sum, { role, power }) => sum + (role === "coolantPump" ? 0 : power), 0);
+  const accessories = (hydraulic + alternator + stated) / at(driveIn.beltEfficiency) + at(driveIn.otherAccessoryPower);
 
   // Fuel: density falls by 0.7 kg/m³, viscosity by 2 %, with each kelvin
   const sheet = dataSheets[at(fuelIn.fuelChoice) as keyof typeof dataSheets];

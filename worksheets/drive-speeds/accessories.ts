@@ -1,14 +1,14 @@
-import { alternatorLoad, hydraulicShaftPower } from "../../lib/drive";
+import { alternatorLoad, hydraulicShaftPower, meanCurrent } from "../../lib/drive";
 import { cell } from "../../lib/graph";
 import type { ElectricCurrent, Power, RotationalSpeed } from "../../lib/quantity";
 import { ratedSpeed } from "../brief/cells";
 import { frontBelts } from "./beltRuns";
+import { electricalLoads } from "./budgetTables";
 import { membersOfRole } from "./frontBelts";
 import {
   alternatorEfficiency,
   beltEfficiency,
   busVoltage,
-  electricalLoad,
   hydraulicDisplacement,
   hydraulicEfficiency,
   hydraulicPressure,
@@ -39,6 +39,18 @@ export const hydraulicPower = cell("hydraulicPower", {
   ],
 });
 
+export const electricalLoad = cell("electricalLoad", {
+  label: "Electrical load at work",
+  kind: "electricCurrent",
+  symbol: "I",
+  from: { electricalLoads },
+  compute: ({ electricalLoads }) =>
+    meanCurrent(electricalLoads.map(({ current, workShare }) => ({ current, share: workShare }))),
+  formula: "I = \\sum_k I_k\\,x_k",
+  source: "sum of loads",
+  assumptions: ["x are the shares of the time; what is drawn at once may be more."],
+});
+
 export const alternatorPower = cell("alternatorPower", {
   label: "Alternator, power at its shaft",
   kind: "power",
@@ -67,12 +79,17 @@ export const accessoryPower = cell("accessoryPower", {
   label: "Accessories together, at the crank",
   kind: "power",
   symbol: "P_x",
-  from: { hydraulicPower, alternatorPower, beltEfficiency, otherAccessoryPower },
-  compute: ({ hydraulicPower, alternatorPower, beltEfficiency, otherAccessoryPower }) =>
-    ((hydraulicPower + alternatorPower) / beltEfficiency + otherAccessoryPower) as Power,
-  formula: "P_x = \\frac{P_h + P_a}{\\eta_b} + P_o",
+  from: { hydraulicPower, alternatorPower, frontBelts, beltEfficiency, otherAccessoryPower },
+  compute: ({ hydraulicPower, alternatorPower, frontBelts, beltEfficiency, otherAccessoryPower }) => {
+    const stated = (["rawWaterPump", "fan", "compressor", "other"] as const).flatMap((role) =>
+      membersOfRole(frontBelts, role).map(({ power }) => power),
+    );
+    return ((hydraulicPower + alternatorPower + totalOf(stated)) / beltEfficiency + otherAccessoryPower) as Power;
+  },
+  formula: "P_x = \\frac{P_h + P_a + \\sum_k P_k}{\\eta_b} + P_o",
   source: "sum of loads",
   assumptions: [
+    "P_k are the powers that the table of pulleys states for raw-water pump, fan, compressors and others; the coolant pump counts as the engine's friction.",
     "The high-pressure fuel pump is counted apart, since its power follows the fuel; its part of the belt's loss is left out.",
   ],
 });

@@ -28,7 +28,7 @@ const beltColumns = {
     unit: "mm",
     span: [0, 6000],
     step: 1,
-    note: "Of the belt in hand; with 0 the standard belt that comes nearest to the run is taken.",
+    note: "Of the belt in hand; with 0 the one of whole teeth that comes nearest to the run is taken.",
   }),
   tension: column({ label: "Set tension", kind: "force", unit: "N", span: [20, 20000], step: 10 }),
   hold: choiceColumn({

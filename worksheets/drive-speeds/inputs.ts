@@ -60,6 +60,72 @@ export const overspeedShare = setting("overspeedShare", {
   note: "Driven downhill, or when a load falls off: what comes apart at that speed must not be there.",
 });
 
+export const clearanceLeast = setting("clearanceLeast", {
+  label: "Room between a belt and what it passes, at least",
+  symbol: "g_{min}",
+  kind: "length",
+  unit: "mm",
+  value: 12,
+  span: [0, 60],
+  step: 1,
+  note: "Between pitch circles and pitch lines: the belt's thickness, flanges and whip come off it. Common practice, no source.",
+});
+
+export const fittingSlack = setting("fittingSlack", {
+  label: "Slack wanted to slip a belt on",
+  symbol: "\\Delta L_f",
+  kind: "length",
+  unit: "mm",
+  value: 10,
+  span: [0, 60],
+  step: 1,
+  note: "As belt length; flanges and deep teeth ask for more. Common practice, no source.",
+});
+
+export const stretchShare = setting("stretchShare", {
+  label: "Stretch and settling to be taken up",
+  symbol: "x_s",
+  kind: "fraction",
+  unit: "%",
+  value: 0.2,
+  span: [0, 3],
+  step: 0.05,
+  note: "Of the belt's length: 0.1 to 0.2 % for toothed belts, 1 % and more for ribbed ones; common practice, no source.",
+});
+
+export const slackReserve = setting("slackReserve", {
+  label: "Tension that the loosest span shall keep",
+  symbol: "T_{min}",
+  kind: "force",
+  unit: "N",
+  value: 60,
+  span: [0, 1000],
+  step: 10,
+  note: "Above the centrifugal one: with less, teeth ride up and ribs slip. Common practice, no source.",
+});
+
+export const torsionalShare = setting("torsionalShare", {
+  label: "Peak of torque above its mean, torsional vibration",
+  symbol: "x_t",
+  kind: "fraction",
+  unit: "%",
+  value: 30,
+  span: [0, 200],
+  step: 5,
+  note: "The crank does not turn evenly, and what it drives has inertia: ask for the measured angle at the front end. The value is a guess, no source.",
+});
+
+export const serviceFactor = setting("serviceFactor", {
+  label: "Service factor on the belt's pull",
+  symbol: "k_s",
+  kind: "ratio",
+  unit: "",
+  value: 1.5,
+  span: [1, 3],
+  step: 0.05,
+  note: "For shock, heat and hours: 1.3 to 2 is common practice, no source; makers have tables of their own.",
+});
+
 export const beltEfficiency = setting("beltEfficiency", {
   label: "Efficiency of the accessory belt",
   symbol: "\\eta_b",
@@ -124,16 +190,6 @@ export const steeringFlowNeeded = setting("steeringFlowNeeded", {
   step: 0.5,
 });
 
-export const electricalLoad = setting("electricalLoad", {
-  label: "Electrical load",
-  symbol: "I",
-  kind: "electricCurrent",
-  unit: "A",
-  value: 95,
-  span: [0, 400],
-  step: 5,
-});
-
 export const busVoltage = setting("busVoltage", {
   label: "Voltage at the alternator",
   symbol: "U",
@@ -156,14 +212,14 @@ export const alternatorEfficiency = setting("alternatorEfficiency", {
 });
 
 export const otherAccessoryPower = setting("otherAccessoryPower", {
-  label: "Fan, air compressor and the rest",
+  label: "What else the crank drives",
   symbol: "P_o",
   kind: "power",
   unit: "kW",
   value: 9,
   span: [0, 80],
   step: 0.5,
-  note: "Power at the promised speed of all else that is driven, the raw-water pump included; the engine's own oil and coolant pumps count as friction.",
+  note: "Power at the promised speed of all that the tables of belts do not hold; the engine's own oil and coolant pumps count as friction.",
 });
 
 export const rawWaterDriverTeeth = setting("rawWaterDriverTeeth", {

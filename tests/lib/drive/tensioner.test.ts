@@ -54,16 +54,16 @@ test("tensionerPosition(…) names the lengths that the slide reaches, from the 
   const slide = { layout: front, pulley: "idler", direction: Math.PI, travel: [-0.1, 0.02] } as const;
   const without = beltRun({ ...front, pulleys: front.pulleys.slice(0, 2) }).length;
   expect(() => tensionerPosition({ ...slide, beltLength: 1.2 })).toThrow(
-    new RegExp(`beltLength is 1.2 m; sliding idler reaches ${without.toPrecision(6).replace(/0+$/, "")} to 1\\.\\d+ m`),
+    new RegExp(`beltLength is 1.2 m; moving idler reaches ${without.toPrecision(6).replace(/0+$/, "")} to 1\\.\\d+ m`),
   );
-  expect(() => tensionerPosition({ ...slide, beltLength: 1.6 })).toThrow("beltLength is 1.6 m; sliding idler reaches");
+  expect(() => tensionerPosition({ ...slide, beltLength: 1.6 })).toThrow("beltLength is 1.6 m; moving idler reaches");
   expect(tensionerPosition({ ...slide, beltLength: without + 1e-7 }).run.pulleys[2]!.wrap).toBeLessThan(0.02);
 });
 
 test("tensionerPosition(…) refuses a slide on which no belt can lie, an unknown pulley and a travel turned round", () => {
   const slide = { layout: front, pulley: "idler", direction: 0, beltLength: 1.36 } as const;
   expect(() => tensionerPosition({ ...slide, travel: [0.3, 0.4] })).toThrow(
-    "no belt can lie anywhere along the slide of idler; at its start beltRun: idler does not reach the belt",
+    "no belt can lie anywhere along the way of idler; at its start beltRun: idler does not reach the belt",
   );
   expect(() => tensionerPosition({ ...slide, pulley: "pump", travel: [0, 0.1] })).toThrow(
     "no pulley of the layout is called pump",

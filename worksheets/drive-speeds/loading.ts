@@ -1,0 +1,166 @@
+import {
+  bending,
+  beltWidthNeeded,
+  centrifugalTension,
+  type DriveSpeeds,
+  deflectionForce,
+  grips,
+  type HeldRun,
+  type HeldTensions,
+  hubLoads,
+  isToothed,
+  restTensionNeeded,
+  runningTensions,
+  spanFrequency,
+  standardWidth,
+  toothLoad,
+  type UnitTorques,
+} from "../../lib/drive";
+import type { Angle, Count, Force, Fraction, Length, MassPerLength, Power, Ratio, Torque } from "../../lib/quantity";
+import type { FrontBeltLoad, LoadedPulley, LoadedSpan } from "./beltLoads";
+import { moverOf } from "./fitting";
+import type { LaidFrontBelt } from "./frontBelts";
+import type { UnitLoad } from "./unitLoads";
+
+/** Angle between the flanks of a ribbed pulley's grooves: ISO 9981 (from memory). */
+const ribGroove = ((40 * Math.PI) / 180) as Angle;
+
+/** Part of its length by which a span is pushed in to feel its tension: common practice, no source. */
+const pushShare = 1 / 64;
+
+const speedNames = ["idle", "cruise", "rated", "maximum", "overspeed"] as const satisfies readonly (keyof DriveSpeeds)[];
+
+/** What is laid on top of the units' mean torques. */
+interface Factors {
+  readonly torsionalShare: Fraction;
+  readonly serviceFactor: Ratio;
+  readonly slackReserve: Force;
+}
+
+/** A belt under the loads of its units. */
+export function loadedBelt(laid: LaidFrontBelt, loads: readonly UnitLoad[], factors: Factors): FrontBeltLoad {
+  const { mark, name, belt, run, section } = laid;
+  const mass = ((belt.baseMass * belt.width) / belt.baseWidth) as MassPerLength;
+  const own = loads.filter((load) => load.belt === mark);
+  const sprung = belt.hold === "sprung" ? moverOf(laid) : undefined;
+  const none = { idle: 0, cruise: 0, rated: 0, maximum: 0, overspeed: 0 } as never;
+  const common = { mark, name, setTension: belt.tension, width: belt.width };
+  if (run === undefined) {
+    const empty = { spans: [], pulleys: [], pull: none, power: none };
+    const zero = 0 as Force;
+    const rest = { centrifugal: zero, pressing: zero, neededTension: zero, loosest: { span: "", speed: "rated" as const } };
+    return { ...common, ...empty, ...rest, fault: laid.fault! };
+  }
+
+  const heldAt = (speed: keyof DriveSpeeds, times: number): HeldRun => ({
+    run,
+    torques: torquesOf(own, speed, times),
+    restTension: belt.tension,
+    centrifugalTension: centrifugalTension(mass, laid.beltSpeed[speed]),
+    ...(sprung && sprung.by !== "centre distance" && { sprung: sprung.member.unit }),
+  });
+  const mean = Object.fromEntries(
+    speedNames.map((speed) => [speed, runningTensions(heldAt(speed, 1))]),
+  ) as unknown as Record<keyof DriveSpeeds, HeldTensions>;
+  const peakTimes = 1 + factors.torsionalShare;
+  // Overspeed is a moment, without load from the engine: tension is judged up to the highest speed.
+  const peaks = speedNames.slice(0, 4).map((speed) => {
+    const held = heldAt(speed, peakTimes);
+    return { speed, held, tensions: runningTensions(held) };
+  });
+  const worst = peaks.reduce((least, each) => (each.tensions.pressing < least.tensions.pressing ? each : least));
+  const ratedPeak = peaks.find(({ speed }) => speed === "rated")!;
+  const centrifugal = ratedPeak.held.centrifugalTension;
+
+  const meshes = run.pulleys.flatMap(({ teethInMesh }) => (teethInMesh === undefined ? [] : [teethInMesh]));
+  const widths = speedNames.slice(0, 4).map((speed) =>
+    orFault(() =>
+      beltWidthNeeded({
+        section,
+        pull: (mean[speed].effectivePull * factors.serviceFactor) as Force,
+        allowablePull: belt.allowablePull,
+        baseWidth: belt.baseWidth,
+        baseMassPerLength: belt.baseMass,
+        beltSpeed: laid.beltSpeed[speed],
+        teethInMesh: Math.min(...meshes, 99) as Count,
+      }),
+    ),
+  );
+  const widthFault = widths.find((width) => typeof width === "string");
+  const neededWidth = widthFault === undefined ? (Math.max(...(widths as number[])) as Length) : undefined;
+  const standard = neededWidth === undefined ? undefined : standardWidth(section, neededWidth);
+  const { from, to } = run.spans[worst.tensions.loosest]!;
+
+  return {
+    ...common,
+    spans: run.spans.map((span, i): LoadedSpan => {
+      const pushedIn = (span.length * pushShare) as Length;
+      const resting = { tension: belt.tension, spanLength: Math.max(span.length, 1e-6) as Length };
+      return {
+        from: span.from,
+        to: span.to,
+        length: span.length,
+        tension: mean.rated.spans[i]!,
+        peak: ratedPeak.tensions.spans[i]!,
+        restFrequency: spanFrequency({ ...resting, massPerLength: mass }),
+        push: deflectionForce({ ...resting, deflection: pushedIn }),
+        pushedIn,
+      };
+    }),
+    pulleys: pulleysOf(laid, mean.rated, ratedPeak.tensions, centrifugal),
+    pull: atEach((speed) => mean[speed].effectivePull),
+    power: atEach((speed) => (mean[speed].effectivePull * laid.beltSpeed[speed]) as Power),
+    centrifugal,
+    pressing: worst.tensions.pressing,
+    loosest: { span: `${from} to ${to}`, speed: worst.speed },
+    neededTension: restTensionNeeded(worst.held, factors.slackReserve),
+    ...(neededWidth !== undefined && { neededWidth }),
+    ...(standard !== undefined && { standardWidth: standard }),
+    ...(widthFault !== undefined && { widthFault: widthFault as string }),
+    bending: bending(run, laid.beltSpeed.rated),
+  };
+}
+
+function pulleysOf(
+  laid: LaidFrontBelt,
+  mean: HeldTensions,
+  peak: HeldTensions,
+  centrifugal: Force,
+): readonly LoadedPulley[] {
+  const run = laid.run!;
+  const loose = Math.min(...mean.spans) <= 0;
+  const running = loose ? undefined : hubLoads({ run, spans: mean.spans, centrifugalTension: centrifugal });
+  const resting = hubLoads({ run, spans: run.spans.map(() => laid.belt.tension) });
+  const held = isToothed(laid.section)
+    ? undefined
+    : grips({ run, spans: peak.spans, centrifugalTension: centrifugal, friction: laid.belt.friction, groove: ribGroove });
+  return run.pulleys.map(({ name, teethInMesh }, i): LoadedPulley => {
+    const pull = (mean.spans[i]! - mean.spans.at(i - 1)!) as Force;
+    return {
+      unit: name,
+      pull: Math.abs(pull) as Force,
+      ...(teethInMesh !== undefined && { teethInMesh }),
+      ...(teethInMesh !== undefined && teethInMesh >= 1 && { toothLoad: toothLoad({ pull, teethInMesh }) }),
+      ...(running && { hub: running[i]! }),
+      hubAtRest: resting[i]!.magnitude,
+      ...(held && { grip: held[i]! }),
+    };
+  });
+}
+
+function torquesOf(own: readonly UnitLoad[], speed: keyof DriveSpeeds, times: number): UnitTorques {
+  return Object.fromEntries(own.map(({ unit, torqueAt }) => [unit, (torqueAt[speed] * times) as Torque]));
+}
+
+function atEach<T>(f: (speed: keyof DriveSpeeds) => T): { readonly [At in keyof DriveSpeeds]: T } {
+  return Object.fromEntries(speedNames.map((speed) => [speed, f(speed)])) as { readonly [At in keyof DriveSpeeds]: T };
+}
+
+function orFault<T>(f: () => T): T | string {
+  try {
+    return f();
+  } catch (error) {
+    if (error instanceof RangeError) return error.message.replace(/^\w+: /, "");
+    throw error;
+  }
+}
