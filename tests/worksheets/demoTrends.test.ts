@@ -87,8 +87,8 @@ function endsOf(input: Input): readonly unknown[] {
   return input.type === "choice" ? Object.keys(input.options) : [];
 }
 
-/** What may fall below zero: gains, a charge warmed by its cooler, and an idler that moves to the left. */
-const signed = ["pumpingPower", "intercoolerHeat", "aftercoolerHeat", "seaHeat", "idlerTravel", "meterHeadroom"];
+/** What may fall below zero: gains, a charge warmed by its cooler, and a battery that is drawn down. */
+const signed = ["pumpingPower", "intercoolerHeat", "aftercoolerHeat", "seaHeat", "idleBatteryBalance", "meterHeadroom"];
 
 function canBe({ key, kind }: Cell, value: unknown): boolean {
   if (kind === undefined) return true;

@@ -190,6 +190,10 @@ export const plausible: Readonly<Record<string, Plausible>> = {
   blowerBeltPull: { unit: "N", span: [500, 3500], source: "torque over radius" },
   blowerBeltRating: { unit: "kW", span: [30, 200], source: "ISO 5295 form with the build's own pull" },
   blowerBeltLoad: { unit: "kW", span: [15, 110], source: "the blower's power" },
+  electricalLoad: { unit: "A", span: [20, 200], source: practice },
+  idleElectricalLoad: { unit: "A", span: [10, 120], source: practice },
+  idleBatteryBalance: { unit: "A", span: [0, 80], source: "an idle that charges: common practice, no source" },
+  hydraulicHeatRate: { unit: "kW", span: [0, 8], source: "the pump's power less what steering carries away" },
   steeringFlowAtIdle: { unit: "L/min", span: [0, 20], source: practice },
   rawWaterPumpSpeed: { unit: "rpm", span: [1500, 2600], source: practice },
   // Marine cooling, for the boat: elsewhere the sheet only shows what would be

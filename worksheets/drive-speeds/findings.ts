@@ -4,6 +4,7 @@ import type { Length } from "../../lib/quantity";
 import { beltFits } from "./beltFits";
 import { beltLoads } from "./beltLoads";
 import { beltRuns } from "./beltRuns";
+import { speedWords } from "./budgets";
 import type { LaidFrontBelt } from "./frontBelts";
 import { clearanceLeast } from "./inputs";
 import { ratioRanges } from "./ratioRanges";
@@ -46,7 +47,7 @@ export const driveFindings = structure("driveFindings", {
         ? [
             {
               belt: name,
-              what: `the span ${loosest.span} would hang loose at ${words[loosest.speed]} engine speed: it lacks ${Math.round(-pressing)} N`,
+              what: `the span ${loosest.span} would hang loose at ${speedWords[loosest.speed]}: it lacks ${Math.round(-pressing)} N`,
               cure: "set the belt tighter, or put the tensioner on that span",
             },
           ]
@@ -74,8 +75,6 @@ export const driveFindings = structure("driveFindings", {
           ];
     }),
 });
-
-const words = { idle: "idle", cruise: "cruise", rated: "the promised", maximum: "the highest", overspeed: "overspeed" };
 
 function layoutOf({ name, run, layout }: LaidFrontBelt): readonly Finding[] {
   if (run !== undefined) return [];

@@ -2,13 +2,48 @@ import {
   beltsNear,
   isToothed,
   type OfferedBelt,
+  type Point,
   type TensionerMotion,
   type TensionerPosition,
   tensionerFit,
 } from "../../lib/drive";
 import type { Angle, Count, Fraction, Length } from "../../lib/quantity";
-import type { FrontFit, Offer } from "./beltFits";
 import type { LaidFrontBelt } from "./frontBelts";
+
+/** A belt, and where the pulley that takes up must stand for it. */
+export interface Offer {
+  readonly length: Length;
+  /** absent for a ribbed belt */
+  readonly teeth?: Count;
+  readonly standard: boolean;
+  /** how far from where it is drawn [m], along its slide or its arm's circle */
+  readonly travel: Length;
+  readonly place: Point;
+  /** from the crank's axis [m] */
+  readonly fromCrank: Length;
+}
+
+/** How a belt of the front can be fitted. */
+export interface FrontFit {
+  readonly mark: string;
+  readonly name: string;
+  /** the pulley that takes up; where none is mounted to move, the one whose centre distance would */
+  readonly pulley: string;
+  readonly by: "slide" | "arm" | "centre distance";
+  /** how far it may move, each way */
+  readonly reach: Length;
+  /** belts to choose from that close the run, shortest first */
+  readonly offers: readonly Offer[];
+  /** the belt in hand, or the nearest */
+  readonly chosen?: Offer;
+  /** travel that slipping the belt on asks for, and what stretch will ask for */
+  readonly forFitting?: Length;
+  readonly forStretch?: Length;
+  /** farthest that the pulley stands from where it is drawn, of fitting, running and stretched */
+  readonly farthest?: Length;
+  /** why no belt can be told, in words */
+  readonly fault?: string;
+}
 
 /** Takes up less than this share of its way, and it does not tension a belt [–]. */
 const leastTakeUp = 0.05;

@@ -117,7 +117,7 @@ export const torsionalShare = setting("torsionalShare", {
 
 export const serviceFactor = setting("serviceFactor", {
   label: "Service factor on the belt's pull",
-  symbol: "k_s",
+  symbol: "k_{sf}",
   kind: "ratio",
   unit: "",
   value: 1.5,

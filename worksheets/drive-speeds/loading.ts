@@ -17,8 +17,8 @@ import {
   type UnitTorques,
 } from "../../lib/drive";
 import type { Angle, Count, Force, Fraction, Length, MassPerLength, Power, Ratio, Torque } from "../../lib/quantity";
-import type { FrontBeltLoad, LoadedPulley, LoadedSpan } from "./beltLoads";
 import { moverOf } from "./fitting";
+import type { FrontBeltLoad, LoadedPulley, LoadedSpan } from "./frontBeltLoad";
 import type { LaidFrontBelt } from "./frontBelts";
 import type { UnitLoad } from "./unitLoads";
 

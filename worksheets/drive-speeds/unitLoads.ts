@@ -5,6 +5,7 @@ import { fuelPumpPower } from "../air-demand/cells";
 import { blowerShaftPower } from "../boost/cells";
 import { alternatorPower } from "./accessories";
 import { beltRuns } from "./beltRuns";
+import { type ElectricalPoint, electricalBudget } from "./budgets";
 import type { LaidFrontBelt } from "./frontBelts";
 import { hydraulicDisplacement, hydraulicEfficiency, hydraulicPressure } from "./inputs";
 
@@ -30,13 +31,6 @@ interface Powers {
   readonly alternatorPower: Power;
 }
 
-/** How a unit's torque goes with its speed n, from what it is at the promised speed. */
-const laws: Readonly<Partial<Record<Member["role"], "constant power" | "square">>> = {
-  alternator: "constant power",
-  coolantPump: "square",
-  fan: "square",
-};
-
 export const unitLoads = structure("unitLoads", {
   label: "Power and torque of each driven unit",
   from: {
@@ -44,11 +38,12 @@ export const unitLoads = structure("unitLoads", {
     blowerShaftPower,
     fuelPumpPower,
     alternatorPower,
+    electricalBudget,
     hydraulicDisplacement,
     hydraulicPressure,
     hydraulicEfficiency,
   },
-  compute: ({ beltRuns, hydraulicDisplacement, hydraulicPressure, hydraulicEfficiency, ...powers }) => {
+  compute: ({ beltRuns, electricalBudget, hydraulicDisplacement, hydraulicPressure, hydraulicEfficiency, ...powers }) => {
     const pumpTorque = hydraulicTorque({
       displacement: hydraulicDisplacement,
       pressureRise: hydraulicPressure,
@@ -64,14 +59,14 @@ export const unitLoads = structure("unitLoads", {
         role === "hydraulicPump" ? pumpTorque : statedPower(member, powers, alike) / turning
       ) as Torque;
       const power = (role === "hydraulicPump" ? pumpTorque * turning : statedPower(member, powers, alike)) as Power;
-      return [{ belt, unit, role, speed: at.rated, power, torque, torqueAt: torques(member, torque) }];
+      return [{ belt, unit, role, speed: at.rated, power, torque, torqueAt: torques(member, torque, electricalBudget) }];
     });
   },
   formula: "M_i = \\frac{P_i}{2\\pi n_i}",
   source: "definition; affinity laws for the wheels of coolant pump and fan",
   assumptions: [
     "Over engine speed the torque of blower, fuel pump, hydraulic pump, raw-water pump and compressors is taken as it is at the promised speed: displacement and pressure make it, and at full load the pressures change little.",
-    "Coolant pump and fan follow the square of speed in torque; an alternator keeps its power.",
+    "Coolant pump and fan follow the square of speed in torque; an alternator gives the loads' mean current, or all it can where that is less.",
     "Units alike share what their sheet states: fuel and current alike; hydraulic pumps each take their displacement.",
   ],
 });
@@ -89,20 +84,29 @@ function statedPower({ role, power }: Member, powers: Powers, alike: number): Po
   return (shared === undefined ? power : shared / alike) as Power;
 }
 
-function torques({ role, at }: Member, rated: Torque): UnitLoad["torqueAt"] {
-  const law = laws[role];
-  const torqueAt = (speed: RotationalSpeed): Torque => {
-    if (law === undefined || speed === at.rated) return rated;
-    if (law === "constant power") return ((rated * at.rated) / speed) as Torque;
-    return (affineWheel(wheelAt(at.rated, rated), { speed }).power / (2 * Math.PI * speed)) as Torque;
+/** A unit's torque at each of the engine's speeds, from what it is at the promised speed. */
+function torques({ role, at }: Member, rated: Torque, currents: readonly ElectricalPoint[]): UnitLoad["torqueAt"] {
+  const delivered = (speed: keyof DriveSpeeds): number => {
+    const { output, load } = currents.find((point) => point.speed === speed)!;
+    return Math.min(output, load);
   };
-  const { idle, cruise, maximum, overspeed } = at;
+  const work = currents.find(({ speed }) => speed === "rated")!.load;
+  const torqueAt = (speed: keyof DriveSpeeds): Torque => {
+    const turning = at[speed];
+    if (speed === "rated") return rated;
+    if (role === "alternator") {
+      return (work > 0 ? (rated * at.rated * delivered(speed)) / (turning * work) : 0) as Torque;
+    }
+    if (role !== "coolantPump" && role !== "fan") return rated;
+    const { power } = affineWheel(wheelAt(at.rated, rated), { speed: turning });
+    return (power / (2 * Math.PI * turning)) as Torque;
+  };
   return {
-    idle: torqueAt(idle),
-    cruise: torqueAt(cruise),
+    idle: torqueAt("idle"),
+    cruise: torqueAt("cruise"),
     rated,
-    maximum: torqueAt(maximum),
-    overspeed: torqueAt(overspeed),
+    maximum: torqueAt("maximum"),
+    overspeed: torqueAt("overspeed"),
   };
 }
 
