@@ -32,9 +32,8 @@ const mirrored = ({ travel, pulleys }: Layout): Layout => ({
   pulleys: pulleys.map((pulley) => ({ ...pulley, x: -pulley.x })),
 });
 
-/** Length of the run as a polyline: straight spans, and arcs walked from contact point to contact point in small steps. */
-function polylineLength(run: drive.BeltRun, crankTurns: 1 | -1): number {
-  const steps = 400;
+/** Length of the run as a polyline: straight spans, and arcs walked from contact point to contact point in equal steps. */
+function polylineLength(run: drive.BeltRun, crankTurns: 1 | -1, steps: number): number {
   const straight = run.spans.reduce((sum, { start, end }) => sum + Math.hypot(end.x - start.x, end.y - start.y), 0);
   return run.pulleys.reduce((sum, { x, y, start, end, sense, pitchRadius }) => {
     const turns = sense * crankTurns;
@@ -51,6 +50,23 @@ function polylineLength(run: drive.BeltRun, crankTurns: 1 | -1): number {
     }
     return sum + length;
   }, straight);
+}
+
+/** Where a traveller ends who walks the belt by lengths and turns alone, relative to where he set out. */
+function walkedTo({ spans, pulleys }: drive.BeltRun, crankTurns: 1 | -1): { x: number; y: number } {
+  let [x, y, heading] = [0, 0, spans[0]!.direction as number];
+  spans.forEach(({ length }, i) => {
+    x += length * Math.cos(heading);
+    y += length * Math.sin(heading);
+    const { wrap, pitchRadius, sense } = pulleys[(i + 1) % pulleys.length]!;
+    const turn = sense * crankTurns * wrap;
+    // An arc's chord is 2 r sin(φ/2) long and points half way through the turn.
+    const chord = 2 * pitchRadius * Math.sin(wrap / 2);
+    x += chord * Math.cos(heading + turn / 2);
+    y += chord * Math.sin(heading + turn / 2);
+    heading += turn;
+  });
+  return { x, y };
 }
 
 /** Perimeter of the convex hull of points around the pulleys, by gift wrapping in order of angle (monotone chain). */
@@ -96,8 +112,22 @@ test.each(beltRows("multi-pulley"))("beltRun(layout) meets $inputs.layout", ({ i
   });
 });
 
-describe("over 2,000 random layouts", () => {
-  const layouts = randomLayouts(2000);
+// By hand: around equal pulleys a belt is as long as the polygon of their axes, and one circle: 3 + 4 + 5 + 2π·0.5.
+test("beltRun(layout) around three equal pulleys at the corners of a 3-4-5 triangle", () => {
+  const at = (x: number, y: number, name: string) => ({ name, x, y, pitchRadius: 0.5, contact: "toothed" as const });
+  const run = beltRun({ travel: "counterclockwise", pulleys: [at(0, 0, "crank"), at(4, 0, "fan"), at(0, 3, "pump")] });
+  expect(run.length).toBeCloseTo(12 + Math.PI, 12);
+  // Each arc is what the triangle's corner leaves of a half turn.
+  expect(run.pulleys.map(({ wrap }) => degrees(wrap))).toEqual([
+    expect.closeTo(90, 9),
+    expect.closeTo(180 - degrees(Math.atan2(3, 4)), 9),
+    expect.closeTo(180 - degrees(Math.atan2(4, 3)), 9),
+  ]);
+});
+
+describe("over 10,000 random layouts", () => {
+  const all = randomLayouts(10000);
+  const layouts = all.slice(0, 2000);
 
   test("there are runs of two to six pulleys, with and without back idlers, both ways round", () => {
     expect(layouts).toHaveLength(2000);
@@ -108,13 +138,21 @@ describe("over 2,000 random layouts", () => {
     expect(layouts.filter(({ travel }) => travel === "clockwise").length).toBeGreaterThan(600);
   });
 
-  test("beltRun(layout).length is that of a polyline laid along the belt", () => {
-    for (const layout of layouts) {
+  test("beltRun(layout).length is that of a line laid along the belt and measured piece by piece", () => {
+    for (const layout of all) {
       const run = beltRun(layout);
-      // A chord falls short of its arc by (step)²/24: at most (3π/2/400)²/24 = 6e-6 of the arc.
-      const polyline = polylineLength(run, layout.travel === "clockwise" ? -1 : 1);
-      expect(run.length - polyline).toBeGreaterThan(-1e-12);
-      expect(gap(polyline, run.length)).toBeLessThan(6e-6);
+      const crankTurns = layout.travel === "clockwise" ? -1 : 1;
+      const [coarse, fine] = [24, 48].map((steps) => polylineLength(run, crankTurns, steps)) as [number, number];
+      // Chords fall short as the square of their angle; taking that off leaves (3π/2/48)⁴/480 = 2e-7 of the arc.
+      expect(gap(fine + (fine - coarse) / 3, run.length)).toBeLessThan(2e-7);
+      expect(fine).toBeLessThanOrEqual(run.length + 1e-12);
+    }
+  });
+
+  test("who walks the belt by its lengths and arcs alone comes back to within 1e-9 m", () => {
+    for (const layout of all) {
+      const { x, y } = walkedTo(beltRun(layout), layout.travel === "clockwise" ? -1 : 1);
+      expect(Math.hypot(x, y)).toBeLessThan(1e-9);
     }
   });
 
