@@ -1,0 +1,227 @@
+import { inventedCompressorPoints } from "../../lib/charge";
+import { choice, choiceColumn, table } from "../../lib/graph";
+import { column, setting } from "../setting";
+import { bankSettings } from "./bank";
+import { pointRows } from "./points";
+
+/** What may stand in the charge path. */
+export const chargeParts = {
+  filter: "filter, meters and duct",
+  bankA: "turbochargers, first bank",
+  bankB: "turbochargers, second bank",
+  intercooler: "intercooler",
+  spray: "water spray",
+  blower: "blower",
+  aftercooler: "aftercooler",
+  plenum: "plenum",
+} as const;
+
+export type ChargePart = keyof typeof chargeParts;
+
+export const chargeOrder = table("chargeOrder", {
+  label: "The charge path, in the order of flow",
+  note: "From the open air to the manifold. Take a part away, add one, or move it; its own numbers stay where they are.",
+  columns: { part: choiceColumn({ label: "Part", options: chargeParts }) },
+  rows: [1, 8],
+  value: [
+    { part: "filter" },
+    { part: "bankA" },
+    { part: "intercooler" },
+    { part: "blower" },
+    { part: "aftercooler" },
+    { part: "plenum" },
+  ],
+});
+
+export const compressorSource = choice("compressorSource", {
+  label: "First bank, compressor taken from",
+  options: { wheel: "the sizes of its wheel", points: "measured points" },
+  value: "wheel",
+});
+
+export const compressorPoints = table("compressorPoints", {
+  label: "Measured points of the first bank's compressor",
+  note: "Corrected to 298 K and 100 kPa; a file says its own reference and is brought to this one. Two speed lines of three points at least, each from surge to choke.",
+  columns: {
+    flow: column({ label: "Corrected flow", kind: "massFlow", unit: "kg/min", span: [0.006, 3000], step: 0.1 }),
+    pressureRatio: column({ label: "Pressure ratio", kind: "ratio", unit: "", span: [1.0001, 12], step: 0.01 }),
+    efficiency: column({ label: "Efficiency", kind: "fraction", unit: "%", span: [20, 95], step: 0.1 }),
+    speed: column({ label: "Wheel speed", kind: "rotationalSpeed", unit: "rpm", span: [600, 600_000], step: 100 }),
+  },
+  rows: [6, 120],
+  value: pointRows(inventedCompressorPoints),
+  reader: { label: "Open CSV…", read: pointRows },
+});
+
+export const {
+  inducer: bankAInducer,
+  exducer: bankAExducer,
+  blades: bankABlades,
+  backsweep: bankABacksweep,
+  sizeDebit: bankASizeDebit,
+  turbineArea: bankATurbineArea,
+  turbineWheel: bankATurbineWheel,
+  turbinePeak: bankATurbinePeak,
+  speedRatio: bankASpeedRatio,
+  wastegate: bankAWastegate,
+  opensAt: bankAOpensAt,
+  openAt: bankAOpenAt,
+  pastShare: bankAPastShare,
+  speedLimit: bankASpeedLimit,
+} = bankSettings({
+  letter: "A",
+  name: "First bank",
+  inducer: 71,
+  exducer: 98,
+  turbineArea: 15.5,
+  turbineWheel: 86,
+  highestSpeed: 118_000,
+  opensAt: 2.2,
+  openAt: 3.2,
+});
+
+export const bankBCount = setting("bankBCount", {
+  label: "Second bank, turbochargers in parallel",
+  symbol: "z_{tB}",
+  kind: "count",
+  unit: "",
+  value: 1,
+  span: [1, 4],
+  step: 1,
+});
+
+export const {
+  inducer: bankBInducer,
+  exducer: bankBExducer,
+  blades: bankBBlades,
+  backsweep: bankBBacksweep,
+  sizeDebit: bankBSizeDebit,
+  turbineArea: bankBTurbineArea,
+  turbineWheel: bankBTurbineWheel,
+  turbinePeak: bankBTurbinePeak,
+  speedRatio: bankBSpeedRatio,
+  wastegate: bankBWastegate,
+  opensAt: bankBOpensAt,
+  openAt: bankBOpenAt,
+  pastShare: bankBPastShare,
+  speedLimit: bankBSpeedLimit,
+} = bankSettings({
+  letter: "B",
+  name: "Second bank",
+  inducer: 66,
+  exducer: 92,
+  turbineArea: 15,
+  turbineWheel: 84,
+  highestSpeed: 115_000,
+  opensAt: 3.2,
+  openAt: 4.2,
+});
+
+export const tipSpeedLimit = setting("tipSpeedLimit", {
+  label: "Tip speed of the compressor wheels allowed",
+  symbol: "u_{lim}",
+  kind: "velocity",
+  unit: "m/s",
+  value: 560,
+  span: [300, 700],
+  step: 5,
+  note: "About 520 to 560 m/s for cast aluminium, more for forged or titanium: common practice, no source.",
+});
+
+export const surgeMarginWanted = setting("surgeMarginWanted", {
+  label: "Distance from surge wanted",
+  symbol: "m_{s,lim}",
+  kind: "fraction",
+  unit: "%",
+  value: 8,
+  span: [0, 40],
+  step: 1,
+  note: "Of the flow. An engine's pulses call for 5 to 15 %: common practice, no source. With wheels taken from sizes the surge line itself is a guess.",
+});
+
+export const chokeMarginWanted = setting("chokeMarginWanted", {
+  label: "Distance from choke wanted",
+  symbol: "m_{k,lim}",
+  kind: "fraction",
+  unit: "%",
+  value: 3,
+  span: [0, 30],
+  step: 1,
+  note: "Of the flow at choke, where efficiency has already fallen: common practice, no source.",
+});
+
+export const backPressureLimit = setting("backPressureLimit", {
+  label: "Exhaust pressure before the turbines allowed",
+  symbol: "p_{6,lim}",
+  kind: "pressure",
+  hint: "boost",
+  unit: "bar",
+  value: 5,
+  span: [1.5, 10],
+  step: 0.1,
+  note: "What manifold, gaskets and exhaust valve springs hold; absolute.",
+});
+
+export const coolerMatchFlow = setting("coolerMatchFlow", {
+  label: "Air flow at which the coolers have their effectiveness",
+  symbol: "\\dot m_{k,e}",
+  kind: "massFlow",
+  unit: "kg/min",
+  value: 66,
+  span: [5, 200],
+  step: 1,
+  note: "The boost sheet asks for the effectiveness at the promised power; with less air it rises, with more it falls.",
+});
+
+export const coolerAirShare = setting("coolerAirShare", {
+  label: "Coolers' resistance to heat that lies on the charge's side",
+  symbol: "s_k",
+  kind: "fraction",
+  unit: "%",
+  value: 70,
+  span: [0, 100],
+  step: 5,
+  note: "70 to 90 % with water behind it, about half with air: common practice, no source.",
+});
+
+export const blowerBypass = choice("blowerBypass", {
+  label: "Blower's bypass",
+  options: {
+    automatic: "opens where the blower would hold the air back",
+    closed: "stays closed",
+    open: "stays open, the blower turns without load",
+  },
+  value: "automatic",
+});
+
+export const sprayFlow = setting("sprayFlow", {
+  label: "Water sprayed",
+  symbol: "\\dot m_w",
+  kind: "massFlow",
+  hint: "small",
+  unit: "g/s",
+  value: 10,
+  span: [0, 100],
+  step: 1,
+});
+
+export const sprayTemperature = setting("sprayTemperature", {
+  label: "Temperature of that water",
+  symbol: "T_{sp}",
+  kind: "temperature",
+  unit: "°C",
+  value: 25,
+  span: [1, 95],
+  step: 1,
+});
+
+export const sprayEvaporated = setting("sprayEvaporated", {
+  label: "Part of it that has time to evaporate",
+  symbol: "e_w",
+  kind: "fraction",
+  unit: "%",
+  value: 70,
+  span: [0, 100],
+  step: 5,
+  note: "If the charge can hold it. Depends on drops and length of pipe; what stays liquid is drained, and neither cools nor burns here.",
+});
