@@ -4,6 +4,7 @@ import { briefPage } from "./brief/page";
 import { driveSpeedsPage } from "./drive-speeds/page";
 import { fuelDeliveryPage } from "./fuel-delivery/page";
 import { marineCoolingPage } from "./marine-cooling/page";
+import { matchingPage } from "./matching/page";
 import type { Sheet } from "./sheet";
 
 /** Every sheet, in the order in which the trade thinks. */
@@ -11,6 +12,7 @@ export const sheets: readonly Sheet[] = [
   briefPage,
   airDemandPage,
   boostPage,
+  matchingPage,
   fuelDeliveryPage,
   driveSpeedsPage,
   marineCoolingPage,

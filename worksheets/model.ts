@@ -25,12 +25,21 @@ import * as pumpWork from "./fuel-delivery/pumpWork";
 import * as marineCells from "./marine-cooling/cells";
 import * as marineInputs from "./marine-cooling/inputs";
 import * as rawWater from "./marine-cooling/rawWater";
+import * as banks from "./matching/banks";
+import * as matchCells from "./matching/cells";
+import * as compressors from "./matching/compressors";
+import * as fuelLimits from "./matching/fuelLimits";
+import * as matchInputs from "./matching/inputs";
+import * as matchBuild from "./matching/match";
+import * as runs from "./matching/runs";
+import * as solved from "./matching/solved";
 
 /** Every input and cell of a sheet, by the sheet's key; the sheets in reading order. */
 export const nodesBySheet: Readonly<Record<string, readonly Node[]>> = {
   brief: nodesOf(brief),
   "air-demand": nodesOf(airInputs, intake, airCells),
   boost: nodesOf(boostInputs, loop, boostCells),
+  matching: nodesOf(matchInputs, compressors, banks, fuelLimits, matchBuild, solved, runs, matchCells),
   "fuel-delivery": nodesOf(fuelInputs, pumpWork, fuelCells),
   "drive-speeds": nodesOf(
     driveInputs,

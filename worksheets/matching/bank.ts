@@ -9,7 +9,7 @@ interface BankDeclared {
   readonly inducer: number;
   /** [mm] */
   readonly exducer: number;
-  /** of one turbine [cm²] */
+  /** of one turbine's entry [cm²] */
   readonly turbineArea: number;
   /** [mm] */
   readonly turbineWheel: number;
@@ -77,14 +77,24 @@ export function bankSettings(bank: BankDeclared) {
       note: "Against a good industrial stage; 4 to 8 % for wheels of this size: common practice, no source. Fit it to a map point if there is one.",
     }),
     turbineArea: setting(key("TurbineArea"), {
-      label: `${name}, effective area of one turbine`,
+      label: `${name}, effective area of one turbine entry`,
       symbol: `A_{${letter}}`,
       kind: "area",
       unit: "cm²",
       value: bank.turbineArea,
-      span: [2, 60],
-      step: 0.1,
-      note: "All entries together, as one flow test of the housing with its wheel gives it. It is smaller than the housing's throat.",
+      span: [1, 60],
+      step: 0.05,
+      note: "As a flow test of the housing with its wheel gives it. It is smaller than the housing's throat.",
+    }),
+    entries: setting(key("Entries"), {
+      label: `${name}, entries of one turbine`,
+      symbol: `z_{e${letter}}`,
+      kind: "count",
+      unit: "",
+      value: 2,
+      span: [1, 2],
+      step: 1,
+      note: "Side by side, fed alike: two keep the pulses of six cylinders apart.",
     }),
     turbineWheel: setting(key("TurbineWheel"), {
       label: `${name}, turbine wheel at its tip`,
@@ -117,7 +127,7 @@ export function bankSettings(bank: BankDeclared) {
     }),
     wastegate: choice(key("Wastegate"), {
       label: `${name}, wastegate`,
-      options: { none: "none", sprung: "held by a spring" },
+      options: { none: "none", sprung: "held by a spring", fixed: "set, and left so" },
       value: "sprung",
     }),
     opensAt: setting(key("OpensAt"), {
@@ -142,7 +152,7 @@ export function bankSettings(bank: BankDeclared) {
       step: 0.05,
     }),
     pastShare: setting(key("PastShare"), {
-      label: `${name}, exhaust past the turbines with it open`,
+      label: `${name}, exhaust past the turbines with it fully open or as it is set`,
       symbol: `g_${letter}`,
       kind: "fraction",
       unit: "%",

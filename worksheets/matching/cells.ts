@@ -1,86 +1,31 @@
-import { type BankResult, type OperatingBuild, type OperatingPoint, operatingPoint } from "../../lib/charge";
-import { cell, type StatedCheck, structure } from "../../lib/graph";
-import type { Count, Fraction, Power, Ratio, RotationalSpeed } from "../../lib/quantity";
-import { backPressureRatioLimit } from "../boost/inputs";
-import { ratedPower, ratedSpeed } from "../brief/cells";
-import { matchBuild } from "./match";
-import { type MetLimits, metLimits } from "./metLimits";
-
-/** Each lighter load that is looked at has as many times the excess air of the one before. */
-const lighter = [1.2, 1.4, 1.6, 2] as const;
-
-/** Share of the smoke-limited power up to which the promised point is far enough from it to draw a line between the two. */
-const apart = 0.97;
-
-/** Points solved at the promised speed. */
-interface MatchPoints {
-  /** with the promised power, where the air is enough for it */
-  readonly promised: OperatingPoint | undefined;
-  /** with as much fuel as its air burns without smoke */
-  readonly full: OperatingPoint;
-  /** two points or more by rising load, the last one full: as many as it takes to find the first limit between them */
-  readonly byLoad: readonly OperatingPoint[];
-}
-
-export const matchPoints = structure("matchPoints", {
-  label: "The chosen parts at the promised speed, solved",
-  from: { matchBuild, ratedSpeed, ratedPower },
-  compute: ({ matchBuild, ratedSpeed, ratedPower }) => pointsAt(matchBuild, ratedSpeed, ratedPower),
-  formula:
-    "\\dot m = \\dot m_{engine} = \\dot m_{blower}, \\quad \\eta_m\\,P_t = P_c, \\quad \\eta_i\\,\\dot m_f\\,H_u = P_b + P_f + P_x + P_{bl} + P_{pump} + P_{fp}",
-  source:
-    "conservation of mass; first law on every element; N. Watson, M. S. Janota, Turbocharging the Internal Combustion Engine (1982) (balance of the shaft, from memory)",
-  assumptions: [
-    "Solved with the promised power, with as much fuel as the least excess air allows, and, where a limit is met before that, with less.",
-    "Steady mean values; the pulses of single cylinders are left out.",
-    "Gross indicated and volumetric efficiency are those of the air sheet at every load.",
-  ],
-});
-
-export const matched = structure("matched", {
-  label: "The match: every part at the promised power, or at the most without smoke",
-  from: { matchPoints },
-  compute: ({ matchPoints: { promised, full } }): OperatingPoint => promised ?? full,
-  checks: ({ margins }): readonly StatedCheck[] =>
-    margins.map(({ id, name, kind, sense, value, limit }) => ({
-      component: componentOf(id),
-      label: `${name}, at the match`,
-      kind,
-      ...(pressures.has(id) && { hint: "boost" }),
-      ...(id === "fuelPump" && { hint: "fuel" }),
-      side: sense === "at most" ? "most" : "least",
-      value,
-      bound: limit,
-    })),
-  formula: "P_b = P_{promise} \\text{ where the air is enough for it}",
-  source: "definition",
-  assumptions: ["Where the promise asks for more air than the parts give, the point is that of the least excess air."],
-});
-
-export const limitsMet = structure("limitsMet", {
-  label: "Limits in the order in which more load meets them",
-  from: { matchPoints },
-  compute: ({ matchPoints: { byLoad } }): MetLimits => metLimits(byLoad),
-  formula: "P_{lim} = P_1 + \\frac{m_1}{m_1 - m_2}\\,(P_2 - P_1)",
-  source: "straight line between two solved points",
-  assumptions: [
-    "m is the room left to a limit at two solved points between which it is used up, or towards which it falls. Smoke is exact, the others as good as the line: the figure of power over speed solves each of them.",
-  ],
-});
+import type { AttainablePoint, BankResult, BlowerWork, OperatingPoint } from "../../lib/charge";
+import { cell } from "../../lib/graph";
+import type { Count, Fraction, MassFlow, Power, Ratio, Torque } from "../../lib/quantity";
+import { excessAirRatio } from "../air-demand/inputs";
+import { backPressureRatioLimit, turbineInletLimit } from "../boost/inputs";
+import { ratedPower } from "../brief/cells";
+import { blowerTorque } from "../drive-speeds/cells";
+import {
+  backPressureLimit,
+  bankASpeedLimit,
+  chokeMarginWanted,
+  surgeMarginWanted,
+  tipSpeedLimit,
+} from "./inputs";
+import { attained, matched } from "./solved";
 
 export const attainablePower = cell("attainablePower", {
   label: "Most power that the parts give at the promised speed",
   kind: "power",
   symbol: "P_{at}",
-  from: { limitsMet },
-  compute: ({ limitsMet: { inOrder } }) => {
-    const [first] = inOrder;
-    if (!first) throw new RangeError("attainablePower: no limit is met as load is added");
-    return first.brakePower;
+  from: { attained },
+  compute: ({ attained }) => {
+    requireLoad(attained);
+    return attained.binding.brakePower;
   },
   formula: "P_{at} = \\min P_{lim}",
   source: "definition",
-  assumptions: ["A limit that is passed at every load is told by itself, and does not count here."],
+  assumptions: ["Where a limit is passed at every load there is no such power."],
   limits: [{ component: "the match", side: "least", bound: ratedPower }],
 });
 
@@ -98,15 +43,16 @@ export const nextPower = cell("nextPower", {
   label: "Power at which the next limit is met",
   kind: "power",
   symbol: "P_{at,2}",
-  from: { limitsMet },
-  compute: ({ limitsMet: { inOrder } }) => {
-    const next = inOrder[1];
-    if (!next) throw new RangeError("nextPower: no second limit is met as load is added");
+  from: { attained },
+  compute: ({ attained: { next } }) => {
+    if (!next) throw new RangeError("nextPower: no further limit is in sight behind the first one");
     return next.brakePower;
   },
-  formula: "P_{at,2} = \\min_2 P_{lim}",
+  formula: "P_{at,2} = P_{at} + \\frac{m_2}{m_2 - m_2'}\\,(P' - P_{at})",
   source: "definition",
-  assumptions: ["What lifting the first limit, and nothing else, would bring."],
+  assumptions: [
+    "What lifting the first limit, and nothing else, would bring: along the tangent from the first limit to a point with 3 % more fuel, marked ′; m is the room left to the next limit.",
+  ],
 });
 
 export const matchedPower = cell("matchedPower", {
@@ -117,7 +63,7 @@ export const matchedPower = cell("matchedPower", {
   compute: ({ matched }) => matched.brakePower,
   formula: "P_M = P_b",
   source: "definition",
-  assumptions: ["Less where the promise asks for more air than the parts give."],
+  assumptions: ["Less than the promise where there is no balance at that power."],
 });
 
 export const matchedAirFlow = cell("matchedAirFlow", {
@@ -140,6 +86,7 @@ export const matchedExcessAir = cell("matchedExcessAir", {
   formula: "\\lambda_M = \\frac{\\dot m_{dry}}{L_{st}\\,\\dot m_f}",
   source: "definition",
   assumptions: ["The boost sheet takes just the least that is allowed; chosen parts give what they give."],
+  limits: [{ component: "the match", side: "least", bound: excessAirRatio }],
 });
 
 export const matchedManifoldPressure = cell("matchedManifoldPressure", {
@@ -158,13 +105,85 @@ export const matchedBlowerRatio = cell("matchedBlowerRatio", {
   kind: "ratio",
   symbol: "\\pi_{bM}",
   from: { matched },
-  compute: ({ matched }) => {
-    const [blower] = matched.blowers;
-    if (!blower) throw new RangeError("matchedBlowerRatio: there is no blower in the charge path");
-    return blower.pressureRatio;
-  },
+  compute: ({ matched }) => blowerOf(matched, "matchedBlowerRatio").pressureRatio,
   formula: "\\pi_{bM} = \\frac{p_{out}}{p_{in}}",
   source: "definition; 1 with its bypass open",
+});
+
+export const matchedBlowerPower = cell("matchedBlowerPower", {
+  label: "Power of the blower at its shaft, matched",
+  kind: "power",
+  symbol: "P_{blM}",
+  from: { matched },
+  compute: ({ matched }) => blowerOf(matched, "matchedBlowerPower").shaftPower,
+  formula: "P_{blM} = P_{bl}(p_{3M},\\ \\pi_{bM})",
+  source: "as on the boost sheet, between the pressures that the parts give",
+});
+
+export const matchedBlowerTorque = cell("matchedBlowerTorque", {
+  label: "Torque at the blower's shaft, matched",
+  kind: "torque",
+  symbol: "M_{bM}",
+  from: { matched },
+  compute: ({ matched }) => blowerOf(matched, "matchedBlowerTorque").shaftTorque,
+  formula: "M_{bM} = \\frac{P_{blM}}{2\\pi\\,n_b}",
+  source: "definition",
+  assumptions: ["The drive sheet sizes its belt for the torque that the promise asks for; here is what the parts take."],
+});
+
+export const blowerTorqueOverDrive = cell("blowerTorqueOverDrive", {
+  label: "That torque over the one the drive sheet reckons with",
+  kind: "ratio",
+  symbol: "r_M^b",
+  from: { matchedBlowerTorque, blowerTorque },
+  compute: ({ matchedBlowerTorque, blowerTorque }) => (matchedBlowerTorque / blowerTorque) as Ratio,
+  formula: "r_M^b = \\frac{M_{bM}}{M_{bl}}",
+  source: "definition",
+  assumptions: ["Above 1 the belt pulls harder than the drive sheet says, in the same proportion."],
+  limits: [
+    {
+      component: "blower belt",
+      side: "most",
+      bound: 1.1 as Ratio,
+      source: "common practice, no source: a tenth, well inside what a belt's service factor covers",
+    },
+  ],
+});
+
+export const matchedBlowerOutlet = cell("matchedBlowerOutlet", {
+  label: "Air leaving the blower, matched",
+  kind: "temperature",
+  symbol: "T_{4M}",
+  from: { matched },
+  compute: ({ matched }) => blowerOf(matched, "matchedBlowerOutlet").outletTemperature,
+  formula: "h(T_{4M}) = h(T_{3M}) + \\frac{\\eta_{mb}\\,P_{blM}}{\\dot m_M}",
+  source: "first law",
+});
+
+export const matchedCondensate = cell("matchedCondensate", {
+  label: "Water condensed in the charge coolers, matched",
+  kind: "massFlow",
+  hint: "small",
+  symbol: "\\dot m_{kM}",
+  from: { matched },
+  compute: ({ matched: { coolers } }) =>
+    coolers.reduce((sum, { condensateFlow }) => sum + condensateFlow, 0) as MassFlow,
+  formula: "\\dot m_{kM} = \\sum \\dot m_d\\,\\max\\left(0,\\ w - w_s(T, p)\\right)",
+  source: "ASHRAE Handbook Fundamentals, psychrometrics (from memory)",
+  assumptions: ["Of every cooler in the path; it is reckoned, but stays in the stream as vapour, as on the boost sheet."],
+});
+
+export const sprayTaken = cell("sprayTaken", {
+  label: "Sprayed water that evaporates",
+  kind: "massFlow",
+  hint: "small",
+  symbol: "\\dot m_e",
+  from: { matched },
+  compute: ({ matched: { sprays } }) =>
+    sprays.reduce((sum, { evaporatedFlow }) => sum + evaporatedFlow, 0) as MassFlow,
+  formula: "\\dot m_e = \\min\\left(e_w\\,\\dot m_w,\\ \\dot m_d\\,(w_s - w)\\right)",
+  source: "first law; saturation at the wet bulb: ASHRAE Handbook Fundamentals (from memory)",
+  assumptions: ["Nothing without a spray in the charge path; never more than the charge can hold."],
 });
 
 export const matchedTurbineInletTemperature = cell("matchedTurbineInletTemperature", {
@@ -175,6 +194,7 @@ export const matchedTurbineInletTemperature = cell("matchedTurbineInletTemperatu
   compute: ({ matched }) => matched.exhaustTemperature,
   formula: "T_{6M} = T_6(\\dot m_M,\\ \\lambda_M)",
   source: "first law on the gas in the cylinders, as on the boost sheet",
+  limits: [{ component: "turbines", side: "most", bound: turbineInletLimit }],
 });
 
 export const matchedBackPressure = cell("matchedBackPressure", {
@@ -186,6 +206,7 @@ export const matchedBackPressure = cell("matchedBackPressure", {
   compute: ({ matched }) => matched.backPressure,
   formula: "p_{6M} = p_7 \\prod \\pi_t\\!\\left(\\frac{\\dot m_{ex}\\sqrt{R\\,T}}{A\\,p}\\right)",
   source: "isentropic flow through the turbines' effective areas",
+  limits: [{ component: "turbines", side: "most", bound: backPressureLimit }],
 });
 
 export const matchedBackPressureRatio = cell("matchedBackPressureRatio", {
@@ -202,7 +223,7 @@ export const matchedBackPressureRatio = cell("matchedBackPressureRatio", {
 
 const ofFirstBank = {
   from: { matched },
-  assumptions: ["Of the first bank along the path; the table above holds every bank."],
+  assumptions: ["Of the first bank; the table above holds every bank."],
 } as const;
 
 export const wheelSpeed = cell("wheelSpeed", {
@@ -213,6 +234,7 @@ export const wheelSpeed = cell("wheelSpeed", {
   compute: ({ matched }) => firstBank(matched, "wheelSpeed").wheelSpeed,
   formula: "n_M = n\\left(\\eta_m\\,P_t = P_c\\right)",
   source: "balance of the shaft",
+  limits: [{ component: "turbochargers", side: "most", bound: bankASpeedLimit }],
 });
 
 export const wheelTipSpeed = cell("wheelTipSpeed", {
@@ -228,6 +250,7 @@ export const wheelTipSpeed = cell("wheelTipSpeed", {
   formula: "u_M = \\pi\\,d_{2A}\\,n_M",
   source: "definition",
   assumptions: ofFirstBank.assumptions,
+  limits: [{ component: "compressors", side: "most", bound: tipSpeedLimit }],
 });
 
 export const wheelCorrectedFlow = cell("wheelCorrectedFlow", {
@@ -288,6 +311,7 @@ export const surgeMargin = cell("surgeMargin", {
   compute: ({ matched }) => firstBank(matched, "surgeMargin").surgeMargin,
   formula: "m_s = 1 - \\frac{\\dot m_{surge}}{\\dot m_{cM}}",
   source: "definition, along the line of the wheel's speed",
+  limits: [{ component: "compressors", side: "least", bound: surgeMarginWanted }],
 });
 
 export const chokeMargin = cell("chokeMargin", {
@@ -298,6 +322,7 @@ export const chokeMargin = cell("chokeMargin", {
   compute: ({ matched }) => firstBank(matched, "chokeMargin").chokeMargin,
   formula: "m_k = 1 - \\frac{\\dot m_{cM}}{\\dot m_{choke}}",
   source: "definition, along the line of the wheel's speed",
+  limits: [{ component: "compressors", side: "least", bound: chokeMarginWanted }],
 });
 
 export const matchResidual = cell("matchResidual", {
@@ -328,51 +353,23 @@ export const matchIterations = cell("matchIterations", {
   source: "definition",
 });
 
-function pointsAt(build: OperatingBuild, engineSpeed: RotationalSpeed, brakePower: Power): MatchPoints {
-  const full = operatingPoint(build, { engineSpeed });
-  const promised =
-    full.brakePower >= brakePower
-      ? operatingPoint(build, { engineSpeed, load: { kind: "brakePower", brakePower } })
-      : undefined;
-  let byLoad = promised && promised.brakePower <= apart * full.brakePower ? [promised, full] : [full];
-  for (const factor of lighter) {
-    if (byLoad.length > 1 && !metBelow(byLoad)) break;
-    const excessAirRatio = (factor * byLoad[0]!.excessAirRatio) as Ratio;
-    byLoad = [operatingPoint(build, { engineSpeed, load: { kind: "excessAir", excessAirRatio } }), ...byLoad];
-  }
-  return { promised, full, byLoad };
-}
-
-/** Whether a limit that more load uses up is past already at the lightest of some points. */
-function metBelow(byLoad: readonly OperatingPoint[]): boolean {
-  const [first] = metLimits(byLoad).inOrder;
-  return first !== undefined && first.brakePower < byLoad[0]!.brakePower;
+function requireLoad({ violated }: AttainablePoint): void {
+  const [first, ...rest] = violated;
+  if (!first) return;
+  const more = rest.length > 0 ? ` (and so are ${rest.map(({ name }) => name.toLowerCase()).join(", ")})` : "";
+  throw new RangeError(
+    `attainablePower: the limit of ${first.name.toLowerCase()} is passed at every load${more}; change the part or the drive that it belongs to, or the limit, before asking for power`,
+  );
 }
 
 function firstBank({ banks }: OperatingPoint, name: string): BankResult {
-  const [bank] = banks;
-  if (!bank) throw new RangeError(`${name}: there are no turbochargers in the charge path`);
+  const bank = banks.find((each) => each.name === "first bank");
+  if (!bank) throw new RangeError(`${name}: the first bank does not stand in the charge path; add it there`);
   return bank;
 }
 
-const pressures: ReadonlySet<string> = new Set(["backPressure", "peakPressure"]);
-
-const components: Readonly<Record<string, string>> = {
-  excessAir: "the match",
-  wheelSpeed: "turbochargers",
-  tipSpeed: "compressors",
-  surge: "compressors",
-  choke: "compressors",
-  exhaustTemperature: "turbines",
-  backPressure: "turbines",
-  peakPressure: "cylinder head and gasket",
-  blowerSpeed: "blower",
-  blowerTipSpeed: "blower",
-  blowerTemperature: "blower",
-  fuelPump: "high-pressure pump",
-  injectionWindow: "injectors",
-};
-
-function componentOf(id: string): string {
-  return components[id.split(":")[0]!] ?? "the match";
+function blowerOf({ blowers }: OperatingPoint, name: string): BlowerWork {
+  const [blower] = blowers;
+  if (!blower) throw new RangeError(`${name}: no blower stands in the charge path; add one there`);
+  return blower;
 }

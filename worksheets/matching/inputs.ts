@@ -22,7 +22,7 @@ export const chargeOrder = table("chargeOrder", {
   label: "The charge path, in the order of flow",
   note: "From the open air to the manifold. Take a part away, add one, or move it; its own numbers stay where they are.",
   columns: { part: choiceColumn({ label: "Part", options: chargeParts }) },
-  rows: [1, 8],
+  rows: [1, 12],
   value: [
     { part: "filter" },
     { part: "bankA" },
@@ -60,6 +60,7 @@ export const {
   backsweep: bankABacksweep,
   sizeDebit: bankASizeDebit,
   turbineArea: bankATurbineArea,
+  entries: bankAEntries,
   turbineWheel: bankATurbineWheel,
   turbinePeak: bankATurbinePeak,
   speedRatio: bankASpeedRatio,
@@ -73,7 +74,7 @@ export const {
   name: "First bank",
   inducer: 71,
   exducer: 98,
-  turbineArea: 15.5,
+  turbineArea: 7.75,
   turbineWheel: 86,
   highestSpeed: 118_000,
   opensAt: 2.2,
@@ -97,6 +98,7 @@ export const {
   backsweep: bankBBacksweep,
   sizeDebit: bankBSizeDebit,
   turbineArea: bankBTurbineArea,
+  entries: bankBEntries,
   turbineWheel: bankBTurbineWheel,
   turbinePeak: bankBTurbinePeak,
   speedRatio: bankBSpeedRatio,
@@ -110,7 +112,7 @@ export const {
   name: "Second bank",
   inducer: 66,
   exducer: 92,
-  turbineArea: 15,
+  turbineArea: 7.5,
   turbineWheel: 84,
   highestSpeed: 115_000,
   opensAt: 3.2,
@@ -184,6 +186,24 @@ export const coolerAirShare = setting("coolerAirShare", {
   note: "70 to 90 % with water behind it, about half with air: common practice, no source.",
 });
 
+export const coolerArrangement = choice("coolerArrangement", {
+  label: "Charge and cooling stream pass each other",
+  options: { crossflow: "across each other", counterflow: "against each other", shellAndTube: "in shell and tubes" },
+  value: "crossflow",
+});
+
+export const coolerSinkTimes = setting("coolerSinkTimes", {
+  label: "Cooling stream's capacity for heat, over the charge's",
+  symbol: "c_k",
+  kind: "ratio",
+  unit: "",
+  value: 4,
+  span: [1, 50],
+  step: 0.5,
+  scale: "log",
+  note: "Flow times specific heat of one over that of the other, at the flow above; 3 to 6 with air, more with water: common practice, no source.",
+});
+
 export const blowerBypass = choice("blowerBypass", {
   label: "Blower's bypass",
   options: {
@@ -192,6 +212,38 @@ export const blowerBypass = choice("blowerBypass", {
     open: "stays open, the blower turns without load",
   },
   value: "automatic",
+});
+
+export const blowerBypassShare = setting("blowerBypassShare", {
+  label: "Blower's delivery led back to its inlet",
+  symbol: "y_b",
+  kind: "fraction",
+  unit: "%",
+  value: 0,
+  span: [0, 80],
+  step: 1,
+  note: "By a bypass that is set and left so. What comes back is warm, and has been paid for.",
+});
+
+export const blowerRotorDiameter = setting("blowerRotorDiameter", {
+  label: "Blower rotors, diameter at the tips",
+  symbol: "d_b",
+  kind: "length",
+  unit: "mm",
+  value: 148,
+  span: [40, 400],
+  step: 1,
+});
+
+export const blowerTipSpeedLimit = setting("blowerTipSpeedLimit", {
+  label: "Tip speed of the blower's rotors allowed",
+  symbol: "u_{b,lim}",
+  kind: "velocity",
+  unit: "m/s",
+  value: 75,
+  span: [20, 160],
+  step: 1,
+  note: "About 60 to 80 m/s for lobes, up to 120 m/s for screws: common practice, no source.",
 });
 
 export const sprayFlow = setting("sprayFlow", {

@@ -53,7 +53,7 @@ export class MapField implements CompressorField {
   readonly uncertainty: FieldUncertainty;
   private readonly curves: Readonly<Record<(typeof drawn)[number], MonotoneCurve>>;
   private readonly throatFlow: number;
-  private lastLine: SpeedLine | undefined;
+  #lastLine: SpeedLine | undefined;
 
   constructor(parts: MapParts, lines: readonly SpeedLine[]) {
     this.name = parts.name;
@@ -113,9 +113,9 @@ export class MapField implements CompressorField {
 
   /** The line of the last speed is kept: a solver asks for it again and again. */
   private line(speed: number): SpeedLine {
-    if (this.lastLine?.speed !== speed) {
+    if (this.#lastLine?.speed !== speed) {
       const { curves } = this;
-      this.lastLine = {
+      this.#lastLine = {
         speed,
         left: curveAt(curves.left, speed),
         right: curveAt(curves.right, speed),
@@ -125,6 +125,6 @@ export class MapField implements CompressorField {
         work: [curveAt(curves.work0, speed), curveAt(curves.work1, speed), curveAt(curves.work2, speed)],
       };
     }
-    return this.lastLine;
+    return this.#lastLine;
   }
 }

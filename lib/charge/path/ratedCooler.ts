@@ -40,6 +40,9 @@ export interface RatedCooling {
 /** 1 − e^(−N): the sink stays at its temperature. */
 export const largeSink: EffectivenessLaw = (transferUnits) => -Math.expm1(-transferUnits);
 
+/** More transfer units than any cooler has [–]. */
+const mostUnits = 50;
+
 /**
  * A charge cooler from one rated point [W/K]: the transfer units that give the rated effectiveness, and from them UA.
  *
@@ -60,7 +63,14 @@ export function ratedCooling(rating: CoolerRating, sinkTemperature: Temperature)
   const least = Math.min(chargeCapacityRate, sinkCapacityRate);
   const wanted = (effectiveness * chargeCapacityRate) / least;
   const ratio = least / Math.max(chargeCapacityRate, sinkCapacityRate);
-  const { root } = brentRoot((units) => law(units, ratio) - wanted, [0, 50], {
+  const reached = law(mostUnits, ratio);
+  if (!(reached >= wanted)) {
+    const most = (100 * reached * least) / chargeCapacityRate;
+    throw new RangeError(
+      `ratedCooling: effectiveness is ${(100 * effectiveness).toFixed(1)} %; this arrangement reaches no more than ${most.toFixed(1)} % with these flows: state less, give it more cooling flow, or lead the two streams against each other`,
+    );
+  }
+  const { root } = brentRoot((units) => law(units, ratio) - wanted, [0, mostUnits], {
     name: "ratedCooling: transfer units of the rated effectiveness",
   });
   return {

@@ -6,6 +6,7 @@ import { describePoint } from "./describePoint";
 import type { GasSource } from "./gasSource";
 import type { Load, OperatingBuild } from "./operatingBuild";
 import type { OperatingPoint } from "./operatingResult";
+import type { OperatingTrial } from "./operatingState";
 import { bypassOf, operatingSetting } from "./setting";
 import { type Solved, solved } from "./solved";
 
@@ -15,6 +16,8 @@ export interface OperatingQuestion {
   readonly engineSpeed: RotationalSpeed;
   /** full load by excess air, a power at the flywheel or a fuel flow; full load at the least excess air of the limits if left out */
   readonly load?: Load;
+  /** a point of the same build, from which alone the balance is sought; from nothing if left out */
+  readonly near?: OperatingPoint;
 }
 
 /**
@@ -25,7 +28,7 @@ export interface OperatingQuestion {
  * Of several solutions the one nearest to middling wheel speeds is found.
  *
  * @param build everything from the open air to the exhaust pipe, and the limits
- * @param question engine speed and load [rev/s, –, W or kg/s]
+ * @param question engine speed and load, and a point to begin from [rev/s, –, W or kg/s]
  * @param gases where the gases come from; lib/fluid if left out
  * @throws RangeError "operatingPoint: no balance: …" with the cause, or an argument outside its span
  * @source conservation of mass; first law on every element; N. Watson, M. S. Janota, Turbocharging the Internal Combustion Engine (1982) (balance of the shaft, from memory)
@@ -33,11 +36,30 @@ export interface OperatingQuestion {
  */
 export function operatingPoint(
   build: OperatingBuild,
-  { engineSpeed, load = fullLoad(build) }: OperatingQuestion,
+  { engineSpeed, load = fullLoad(build), near }: OperatingQuestion,
   gases?: GasSource,
 ): OperatingPoint {
-  const setting = operatingSetting(build, engineSpeed, gases);
-  return describePoint(solvedOrRefused(() => requireCharging(solved(setting, closureOf(load)))));
+  const cold = operatingSetting(build, engineSpeed, gases);
+  const closure = closureOf(load);
+  return describePoint(
+    solvedOrRefused(() => {
+      if (near === undefined) return requireCharging(solved(cold, closure));
+      const setting = { ...cold, bypassesOpen: near.blowers.map(({ bypassOpen }) => bypassOpen) };
+      return requireCharging(solved(setting, closure, { trial: trialOf(build, near) }));
+    }),
+  );
+}
+
+/** The trial that led to a point. */
+function trialOf({ engine, fuel }: OperatingBuild, point: OperatingPoint): OperatingTrial {
+  const { airFlow, fuelFlow, banks, blowers, brakePower } = point;
+  return {
+    airFlow,
+    wheelSpeeds: banks.map(({ wheelSpeed }) => wheelSpeed),
+    blowerRatios: blowers.map(({ pressureRatio }) => pressureRatio),
+    fuelFlow,
+    brakeShare: brakePower / (engine.grossIndicatedEfficiency * fuelFlow * fuel.lowerHeatingValue),
+  };
 }
 
 function fullLoad({ limits }: OperatingBuild): Load {

@@ -105,7 +105,7 @@ export class WheelField implements CompressorField {
   private readonly tangentOfBacksweep: number;
   /** flow coefficient at which slow speed lines end */
   private readonly slowEnd: number;
-  private lastLine: { readonly speed: number; readonly line: Line } | undefined;
+  #lastLine: { readonly speed: number; readonly line: Line } | undefined;
 
   constructor(parts: WheelParts) {
     this.parts = parts;
@@ -185,10 +185,10 @@ export class WheelField implements CompressorField {
 
   /** The line of the last speed is kept: a solver asks for it again and again. */
   private line(correctedSpeed: number): Line {
-    if (this.lastLine?.speed !== correctedSpeed) {
-      this.lastLine = { speed: correctedSpeed, line: this.drawn(correctedSpeed) };
+    if (this.#lastLine?.speed !== correctedSpeed) {
+      this.#lastLine = { speed: correctedSpeed, line: this.drawn(correctedSpeed) };
     }
-    return this.lastLine.line;
+    return this.#lastLine.line;
   }
 
   private drawn(correctedSpeed: number): Line {

@@ -1,0 +1,81 @@
+import { type CompressorField, compressorMap, wheelEstimate } from "../../lib/charge";
+import { structure } from "../../lib/graph";
+import type { Angle, Count, Fraction, Length } from "../../lib/quantity";
+import {
+  bankABacksweep,
+  bankABlades,
+  bankAExducer,
+  bankAInducer,
+  bankASizeDebit,
+  bankBBacksweep,
+  bankBBlades,
+  bankBExducer,
+  bankBInducer,
+  bankBSizeDebit,
+  compressorPoints,
+  compressorSource,
+} from "./inputs";
+import { inRows, pointsText } from "./points";
+
+const estimateSource =
+  "M. V. Casey, C. J. Robinson, A Method to Estimate the Performance Map of a Centrifugal Compressor Stage, J. Turbomachinery 135 (2013) (forms from memory)";
+
+const estimateDoubt =
+  "From sizes alone it is a published estimate: ±4 points of efficiency, ±8 % of the pressure rise, and ±25 % of the flow at surge, which is much less certain than the rest.";
+
+export const bankACompressor = structure("bankACompressor", {
+  label: "First bank, what its compressor does",
+  from: {
+    compressorSource,
+    compressorPoints,
+    inducer: bankAInducer,
+    exducer: bankAExducer,
+    blades: bankABlades,
+    backsweep: bankABacksweep,
+    sizeDebit: bankASizeDebit,
+  },
+  compute: ({ compressorSource, compressorPoints, ...wheel }): CompressorField => {
+    if (compressorSource === "wheel") return estimated("first bank", wheel);
+    try {
+      return compressorMap(pointsText(compressorPoints, wheel.exducer)).field;
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      throw new RangeError(`measured points: ${inRows(error.message)}`);
+    }
+  },
+  formula: "\\left(\\pi,\\ \\eta\\right) = f\\left(\\dot m_{cor},\\ n_{cor}\\right)",
+  source: `${estimateSource}; through measured points by least squares along each speed line`,
+  assumptions: [
+    estimateDoubt,
+    "Through measured points it is as good as they are; the surge line runs through the leftmost of each speed line.",
+    "Beyond its slowest and fastest speed, and outside surge and choke, the field is drawn on and marked as such.",
+  ],
+});
+
+export const bankBCompressor = structure("bankBCompressor", {
+  label: "Second bank, what its compressor does",
+  from: {
+    inducer: bankBInducer,
+    exducer: bankBExducer,
+    blades: bankBBlades,
+    backsweep: bankBBacksweep,
+    sizeDebit: bankBSizeDebit,
+  },
+  compute: (wheel): CompressorField => estimated("second bank", wheel),
+  formula: "\\left(\\pi,\\ \\eta\\right) = f\\left(\\dot m_{cor},\\ n_{cor}\\right)",
+  source: estimateSource,
+  assumptions: [estimateDoubt],
+});
+
+interface WheelSizes {
+  readonly inducer: Length;
+  readonly exducer: Length;
+  readonly blades: Count;
+  readonly backsweep: Angle;
+  readonly sizeDebit: Fraction;
+}
+
+function estimated(name: string, { inducer, exducer, ...blades }: WheelSizes): CompressorField {
+  return wheelEstimate({ name, inducerDiameter: inducer, exducerDiameter: exducer, ...blades });
+}
+
