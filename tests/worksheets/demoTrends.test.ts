@@ -13,6 +13,8 @@ import * as fuel from "../../worksheets/fuel-delivery/cells";
 import * as fuelIn from "../../worksheets/fuel-delivery/inputs";
 import * as marine from "../../worksheets/marine-cooling/cells";
 import * as marineIn from "../../worksheets/marine-cooling/inputs";
+import * as match from "../../worksheets/matching/cells";
+import * as matchIn from "../../worksheets/matching/inputs";
 import { graph, program } from "../../worksheets/model";
 import { demo } from "./demo";
 
@@ -36,6 +38,17 @@ const trends: readonly (readonly [moved: Input, cell: Cell, way: 1 | -1])[] = [
   [boostIn.wallHeatShare, boost.turbineInletTemperature, falls],
   [boostIn.exhaustOutletLoss, air.pumpingPower, rises],
   [boostIn.blowerClearance, boost.blowerFilling, falls],
+  [brief.altitude, match.attainablePower, falls],
+  [brief.ambientTemperature, match.attainablePower, falls],
+  [brief.altitude, match.wheelSpeed, rises],
+  [airIn.excessAirRatio, match.attainablePower, falls],
+  [boostIn.intercoolerEffectiveness, match.attainablePower, rises],
+  [matchIn.bankATurbineArea, match.wheelSpeed, falls],
+  [matchIn.bankATurbineArea, match.matchedBackPressure, falls],
+  [matchIn.bankASizeDebit, match.wheelEfficiency, falls],
+  [matchIn.bankASizeDebit, match.matchedExcessAir, falls],
+  [matchIn.blowerBypassShare, match.matchedBlowerRatio, falls],
+  [driveIn.blowerDrivenTeeth, match.matchedBlowerRatio, falls],
   [driveIn.blowerDrivenTeeth, boost.blowerPressureRatio, falls],
   [driveIn.blowerDriverTeeth, drive.blowerBeltSpeed, rises],
   [fuelIn.holeDiameter, fuel.injectionAngle, falls],
@@ -87,8 +100,9 @@ function endsOf(input: Input): readonly unknown[] {
   return input.type === "choice" ? Object.keys(input.options) : [];
 }
 
-/** What may fall below zero: gains, a charge warmed by its cooler, and a battery that is drawn down. */
+/** What may fall below zero: gains, a charge warmed by its cooler, a battery that is drawn down, and room that is used up. */
 const signed = ["pumpingPower", "intercoolerHeat", "aftercoolerHeat", "seaHeat", "idleBatteryBalance", "meterHeadroom"];
+signed.push("surgeMargin", "chokeMargin", "powerInHand");
 
 function canBe({ key, kind }: Cell, value: unknown): boolean {
   if (kind === undefined) return true;

@@ -93,6 +93,7 @@ test("one symbol stands for one quantity on all sheets", () => {
 test("a formula begins with its cell's own symbol, or ends in what it is solved for", () => {
   const implicit = ["blowerOutletTemperature", "compressorOutletTemperature", "turbineOutletTemperature"];
   implicit.push("turbineInletTemperature", "turbineArea", "holeDiameterNeeded");
+  implicit.push("matchedBlowerOutlet");
   implicit.push("wetExhaustTemperature", "wetExhaustSaturated", "backPressureRatio");
   const bare = (tex: string) => tex.replaceAll(/[{}\s]|\\[,;!]/g, "");
   const astray = graph.cells.flatMap(({ key, symbol, formula }) =>

@@ -44,8 +44,12 @@ export const nextPower = cell("nextPower", {
   kind: "power",
   symbol: "P_{at,2}",
   from: { attained },
-  compute: ({ attained: { next } }) => {
-    if (!next) throw new RangeError("nextPower: no further limit is in sight behind the first one");
+  compute: ({ attained }) => {
+    requireLoad(attained);
+    const { next } = attained;
+    if (!next || next.brakePower <= 0) {
+      throw new RangeError("nextPower: no further limit is in sight behind the first one");
+    }
     return next.brakePower;
   },
   formula: "P_{at,2} = P_{at} + \\frac{m_2}{m_2 - m_2'}\\,(P' - P_{at})",
@@ -278,7 +282,13 @@ export const wheelEfficiency = cell("wheelEfficiency", {
   label: "Efficiency of the compressor, matched",
   kind: "fraction",
   symbol: "\\eta_{cM}",
-  compute: ({ matched }) => firstBank(matched, "wheelEfficiency").compressorEfficiency,
+  compute: ({ matched }) => {
+    const { pressureRatio, compressorEfficiency } = firstBank(matched, "wheelEfficiency");
+    if (pressureRatio >= 1) return compressorEfficiency;
+    throw new RangeError(
+      `wheelEfficiency: the compressor throttles, at a pressure ratio of ${pressureRatio.toFixed(3)}; take a larger wheel, or a smaller turbine that spins it faster`,
+    );
+  },
   formula: "\\eta_{cM} = \\eta\\left(\\dot m_{cM},\\ n_{cor}\\right)",
   source: "the compressor's field",
 });
@@ -353,9 +363,14 @@ export const matchIterations = cell("matchIterations", {
   source: "definition",
 });
 
-function requireLoad({ violated }: AttainablePoint): void {
+function requireLoad({ violated, binding }: AttainablePoint): void {
   const [first, ...rest] = violated;
-  if (!first) return;
+  if (!first) {
+    if (binding.brakePower > 0) return;
+    throw new RangeError(
+      `attainablePower: ${binding.name.toLowerCase()} is met before the engine gives any power; change the part that this limit belongs to, or the limit`,
+    );
+  }
   const more = rest.length > 0 ? ` (and so are ${rest.map(({ name }) => name.toLowerCase()).join(", ")})` : "";
   throw new RangeError(
     `attainablePower: the limit of ${first.name.toLowerCase()} is passed at every load${more}; change the part or the drive that it belongs to, or the limit, before asking for power`,

@@ -216,7 +216,7 @@ export const blowerBypass = choice("blowerBypass", {
 
 export const blowerBypassShare = setting("blowerBypassShare", {
   label: "Blower's delivery led back to its inlet",
-  symbol: "y_b",
+  symbol: "s_{by}",
   kind: "fraction",
   unit: "%",
   value: 0,

@@ -23,7 +23,7 @@ export const attained = structure("attained", {
 export const matched = structure("matched", {
   label: "The match: every part with the promised power on it, or with the most they give",
   from: { matchBuild, attained, ratedSpeed, ratedPower },
-  compute: ({ matchBuild, attained: { point: near }, ratedSpeed, ratedPower }): OperatingPoint => {
+  compute: ({ matchBuild, attained: { point: near, binding }, ratedSpeed, ratedPower }): OperatingPoint => {
     try {
       return operatingPoint(matchBuild, {
         engineSpeed: ratedSpeed,
@@ -31,8 +31,11 @@ export const matched = structure("matched", {
         near,
       });
     } catch (error) {
-      if (error instanceof RangeError) return near;
-      throw error;
+      if (!(error instanceof RangeError)) throw error;
+      if (near.brakePower > 0) return near;
+      throw new RangeError(
+        `matched: with these parts the engine gives no power at this speed; what stops it is ${binding.name.toLowerCase()}`,
+      );
     }
   },
   checks: ({ margins }, { matchBuild }): readonly StatedCheck[] => {

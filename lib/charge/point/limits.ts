@@ -39,9 +39,10 @@ export function limitsOf(build: OperatingBuild, engineSpeed: OperatingSetting["e
     atMost("peakPressure", "Cylinder pressure", "pressure", highestPeakPressure, (state) => {
       return state.cylinders.peakPressure;
     }),
-    ...external.map(({ key, name, kind, use }): Limit => {
+    ...external.map((each): Limit => {
+      const { key, name, kind } = each;
       const used = ({ trial, march, cylinders }: OperatingState) =>
-        use({
+        each.use({
           engineSpeed,
           fuelFlow: trial.fuelFlow as MassFlow,
           manifoldPressure: march.manifold.pressure,
