@@ -33,8 +33,18 @@ export interface FigureFrame {
   readonly board?: BoardView<never>;
 }
 
-/** A drawing of some values. Pure: the same values and frame give the same picture. */
-export interface Figure<F extends References = References> {
+/** What moves with every frame on a picture that is itself drawn only when the hand rests: cheap marks. */
+export interface Following<L extends References = References> {
+  readonly from: L;
+  /** Moves marks of a picture that the figure has drawn, of these values or earlier ones; without values it hides them. */
+  readonly move: (picture: SVGSVGElement, values: ValuesOf<L> | undefined) => void;
+}
+
+/**
+ * A drawing of some values. Pure: the same values and frame give the same picture. A mark with "data-sets" sets the input of that key:
+ * the hand moves it along its "data-track", which lists values in SI and the places where they lie, "value,x,y value,x,y …".
+ */
+export interface Figure<F extends References = References, L extends References = References> {
   readonly key: string;
   readonly title: string;
   readonly from: F;
@@ -46,10 +56,11 @@ export interface Figure<F extends References = References> {
   readonly atRest?: boolean;
   /** Pieces of it can be moved, and are rows of a table. */
   readonly board?: Board<ValuesOf<F>>;
+  readonly follow?: Following<L>;
 }
 
 /** Declares a figure; the values' types follow from `from`. */
-export function figure<F extends References>(options: Figure<F>): Figure {
+export function figure<F extends References, L extends References = References>(options: Figure<F, L>): Figure {
   return options as unknown as Figure;
 }
 

@@ -1,13 +1,25 @@
-import { isRefusal } from "../../lib/graph";
+import { isRefusal, type QuantityInput } from "../../lib/graph";
 import type { Figure, FigureTable } from "../../worksheets/sheet";
 import { createBoard } from "../board";
 import { h, s, setAttribute, setText } from "../dom";
-import { createCursor, csvFile, csvOf, numbersTable, raster, saveLine, standalone } from "../figure";
+import {
+  completeDrawing,
+  createCursor,
+  csvFile,
+  csvOf,
+  followed,
+  numbersTable,
+  raster,
+  saveLine,
+  standalone,
+  valuesOf,
+} from "../figure";
 import { figureUnits } from "../state";
 import { contained } from "./crash";
 import { type Desk, nodeOf, type Part } from "./desk";
 import { lineLink } from "./link";
 import { whenAtRest } from "./rest";
+import { settingMarks } from "./setting-marks";
 
 /** Figures start to be drawn this far below the screen. */
 const ahead = "200px 0px";
@@ -16,7 +28,8 @@ const fileWidth = 760;
 
 /**
  * A figure in its place. It is drawn anew in the frame in which one of its values changed, while it is on the screen;
- * off the screen it waits until it comes near.
+ * off the screen it waits until it comes near. One that needs more than a frame is drawn anew when the hand rests, and only
+ * what follows the hand moves until then.
  */
 export function figurePart(desk: Desk, figure: Figure): Part {
   const cursor = createCursor({ key: figure.key, title: figure.title, table: () => table() });
@@ -26,6 +39,8 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     drawWhenNear();
   };
   const board = figure.board && createBoard(desk, { board: figure.board, key: figure.key, place, redraw, read: cursor.read });
+  const marks = settingMarks(desk, (key) => nodeOf(desk.graph, key) as QuantityInput);
+  const drawing = h("div", { class: "drawing-place" }, place, marks.element);
   const waiting = h("p", { class: "remark", hidden: true });
   const working = h("p", { class: "working", role: "status" });
   const described = h("p", { class: "described" });
@@ -42,6 +57,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     { class: "figure", id: `figure-${figure.key}` },
     board?.tools,
     place,
+    drawing,
     working,
     waiting,
     board?.remark,
@@ -54,14 +70,12 @@ export function figurePart(desk: Desk, figure: Figure): Part {
   let stale = true;
   let width = 0;
 
-  const values = (): Record<string, unknown> =>
-    Object.fromEntries(Object.entries(figure.from).map(([name, reference]) => [name, desk.values.get(reference)]));
-
+  const values = () => valuesOf(desk.values, figure.from);
   const inUnits = () => figureUnits(desk.session.state.units);
   const table = (): FigureTable => figure.table(values() as never, inUnits());
   const file = (): string => {
     const [now, units] = [values() as never, inUnits()];
-    return standalone(figure.draw(now, { width: fileWidth, units }), {
+    return standalone(completeDrawing(figure, desk.values, { width: fileWidth, units }), {
       title: figure.title,
       description: figure.describe(now, units),
     });
@@ -72,6 +86,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     const now = values();
     const refusal = Object.values(now).find(isRefusal);
     for (const part of [place, cursor.line, saves, numbers, ...(board ? [board.tools, board.remark] : [])]) part.hidden = refusal !== undefined;
+    for (const part of [drawing, cursor.line, saves, numbers]) part.hidden = refusal !== undefined;
     waiting.hidden = refusal === undefined;
     if (refusal) {
       const root = desk.graph.position.has(refusal.root) ? lineLink(desk, nodeOf(desk.graph, refusal.root)) : "a value";
@@ -85,6 +100,10 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     label(picture, figure, words);
     (board?.stage ?? place).replaceChildren(picture);
     board?.drawn(now);
+    const picture = completeDrawing(figure, desk.values, { width, units });
+    label(picture, figure, words);
+    place.replaceChildren(picture);
+    marks.drawn(picture);
     setText(described, words);
     cursor.drawn();
     if (numbers.open) list();
@@ -107,8 +126,15 @@ export function figurePart(desk: Desk, figure: Figure): Part {
   );
   const drawWhenNear = (): void => {
     if (!isDue()) return;
-    if (figure.atRest) rest.ask();
+    // What has no picture yet is not kept waiting for the hand.
+    if (figure.atRest && place.firstChild) rest.ask();
     else draw();
+  };
+  const follow = (): void => {
+    const picture = place.querySelector("svg");
+    if (!near || !picture) return;
+    followed(figure, desk.values, picture);
+    marks.refresh();
   };
   new IntersectionObserver(
     ([entry]) => {
@@ -129,6 +155,12 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     element,
     watches: Object.values(figure.from).map(({ key }) => key),
     refresh: redraw,
+    watches: Object.values({ ...figure.from, ...figure.follow?.from }).map(({ key }) => key),
+    refresh: () => {
+      stale = true;
+      follow();
+      drawWhenNear();
+    },
   };
 }
 

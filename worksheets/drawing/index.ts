@@ -8,4 +8,5 @@ export * from "./plate";
 export * from "./reading";
 export * from "./spot";
 export * from "./spread";
+export * from "./stepBand";
 export * from "./textWidth";

@@ -1,10 +1,9 @@
 import type { ChargePath } from "../../../lib/charge";
-import { plate, share, spot } from "../../drawing";
+import { plate, share, spot, stepBand } from "../../drawing";
 import { figure } from "../../sheet";
 import { chargePath } from "../cells";
 import { elementMarks, stationNames } from "./chargeElements";
 import { shareBar, shareBarHeight } from "./shareBar";
-import { stepBand } from "./stepBand";
 
 /** Open air and manifold of a path. */
 const ends = ({ stations }: ChargePath) => [stations[0]!, stations.at(-1)!] as const;

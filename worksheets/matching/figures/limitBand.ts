@@ -1,4 +1,4 @@
-import { type Box, type Group, hatching, leading, px, rowsFor, textWidth, write } from "../../drawing";
+import { type Box, type Group, hatching, leading, px, spread, textWidth, wrapped, write, writeLines } from "../../drawing";
 import { cornersOf, hatchedShape } from "./shapes";
 
 /** A stretch of the band: over it one limit holds. */
@@ -36,7 +36,7 @@ export function joined(stretches: readonly Stretch[]): readonly Stretch[] {
   return all;
 }
 
-/** A strip told by pattern and, beneath each limit's longest stretch, by its name. Gives back the height it took. */
+/** A strip told by pattern and, beneath it, by each limit's name. Gives back the height it took. */
 export function limitBand(
   group: Group,
   stretches: readonly Stretch[],
@@ -46,39 +46,61 @@ export function limitBand(
   write(group, title, { x: left, y: top + 10, look: "mute" });
   const y = top + strip.title + 3;
   for (const each of all) {
-    const box = { x: each.from, y, width: each.to - each.from, height: strip.thick };
     if (!each.past && !each.empty && !known.includes(each.name)) known.push(each.name);
-    fill(group, box, each, known.indexOf(each.name));
-    if (each.empty) continue;
-    group
-      .append("path")
-      .attr("class", each.past ? "hatch-past" : "outline hair")
-      .attr("d", `M${px(box.x)},${y}h${px(box.width)}v${strip.thick}h${px(-box.width)}z`);
+    swatch(group, { x: each.from, y, width: each.to - each.from, height: strip.thick }, each, known.indexOf(each.name));
   }
+  const foot = y + strip.thick;
+  const labels = longest(all).map((each) => {
+    const text = each.past ? `■ ${each.name}` : each.name;
+    const look = each.past ? "past" : each.empty ? "mute" : "";
+    return { each, text, look, size: textWidth(text, { bold: each.past === true }), at: (each.from + each.to) / 2 };
+  });
+  const middles = spread(labels, [left, right], 14);
+  const fits = labels.every(({ size }, i) => middles[i]! + size / 2 <= right + 0.5 && middles[i]! - size / 2 >= left - 0.5);
+  if (fits) {
+    const threads = labels.map(({ each, at, size }, i) => {
+      const middle = middles[i]!;
+      if (Math.abs(at - middle) <= size / 2 - 8) return "";
+      const under = Math.min(Math.max(at, middle - size / 2 + 8), middle + size / 2 - 8);
+      const from = Math.min(Math.max(under, each.from + 4), each.to - 4);
+      return `M${px(from)},${px(foot)}L${px(under)},${px(foot + 7)}`;
+    });
+    group.append("path").attr("class", "thread").attr("d", threads.join(""));
+    labels.forEach(({ text, look }, i) => {
+      write(group, text, { x: middles[i]!, y: foot + 18, anchor: "middle", look });
+    });
+    return foot + 23 - top;
+  }
+  // Too many names for one line: a list, each beside its pattern.
+  let base = foot + 18;
+  for (const { each, text, look } of labels) {
+    swatch(group, { x: left, y: base - 10, width: 24, height: 11 }, each, known.indexOf(each.name));
+    const lines = wrapped(text, right - left - 34, { bold: each.past === true });
+    writeLines(group, lines, { x: left + 32, y: base, look: [look] });
+    base += lines.length * leading;
+  }
+  return base - 8 - top;
+}
+
+/** The longest stretch of each name, in their order along the strip. */
+function longest(all: readonly Stretch[]): readonly Stretch[] {
   const named = new Map<string, Stretch>();
   for (const each of all) {
     if (each.name === "") continue;
     const before = named.get(each.name);
     if (!before || each.to - each.from > before.to - before.from) named.set(each.name, each);
   }
-  const labels = [...named.values()].map((each) => {
-    const text = each.past ? `■ ${each.name}` : each.name;
-    const size = textWidth(text, { bold: each.past === true });
-    const middle = (each.from + each.to) / 2;
-    return { each, text, size, middle, at: Math.min(Math.max(middle, left + size / 2), right - size / 2) };
-  });
-  const rows = rowsFor(labels.map(({ at, size }) => ({ at, size })));
-  const base = (i: number) => y + strip.thick + 16 + rows[i]! * leading;
-  const threads = labels.map(({ at, middle, size }, i) => {
-    if (rows[i] === 0 && Math.abs(at - middle) <= size / 2) return "";
-    return `M${px(Math.min(Math.max(middle, at - size / 2), at + size / 2))},${y + strip.thick}V${base(i) - 11}`;
-  });
-  group.append("path").attr("class", "thread").attr("d", threads.join(""));
-  labels.forEach(({ each, text, at }, i) => {
-    const look = each.past ? "past" : each.empty ? "mute" : "";
-    write(group, text, { x: at, y: base(i), anchor: "middle", look });
-  });
-  return strip.title + 3 + strip.thick + 6 + (1 + Math.max(-1, ...rows)) * leading;
+  return [...named.values()].sort((a, b) => a.from - b.from);
+}
+
+/** A piece of the strip: its pattern in an outline. */
+function swatch(group: Group, box: Box, stretch: Stretch, pattern: number): void {
+  fill(group, box, stretch, pattern);
+  if (stretch.empty) return;
+  group
+    .append("path")
+    .attr("class", stretch.past ? "hatch-past" : "outline hair")
+    .attr("d", `M${px(box.x)},${px(box.y)}h${px(box.width)}v${box.height}h${px(-box.width)}z`);
 }
 
 /** Fills by place in the order of names: a wash, strokes one way, the other way, upright, level, crossed. */

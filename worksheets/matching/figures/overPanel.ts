@@ -1,7 +1,9 @@
-import { curveMonotoneX, line, type ScaleLinear, scaleLinear } from "d3";
+import { type ScaleLinear, scaleLinear } from "d3";
 import { axisBelow, axisLeft, axisRoom, figures, type Group, px, widest, write } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
-import type { Run } from "./run";
+import { isLeap, type Run } from "./run";
+import { type Corner, polyline } from "./shapes";
+import { smoothLine } from "./smoothLine";
 
 /** What runs across a drawing: engine speed, altitude. */
 export interface Across {
@@ -33,6 +35,11 @@ export function speedAcross({ points }: Run, ends: readonly [number, number], un
   return across(speeds, ends, `Engine speed, ${units.unit("rotationalSpeed")}`);
 }
 
+/** At which points of a run the power leaps. */
+export function leapsOf({ points }: Run): readonly boolean[] {
+  return points.map((point, i) => i > 0 && isLeap(points[i - 1]!, point));
+}
+
 /** The axis itself, with its title. Gives back the height it ends at. */
 export function axisAcross(group: Group, { at, left, right, places, title }: Across, bottom: number): number {
   const invert = scaleLinear([at(0), at(1)], [0, 1]);
@@ -50,6 +57,8 @@ export interface Panel {
   readonly height: number;
   /** One for each point; undefined where there is nothing. */
   readonly values: readonly (number | undefined)[];
+  /** At points that no line joins to the one before: the line leaps. */
+  readonly leaps?: readonly boolean[];
   /** Values that the scale must hold too. */
   readonly holds?: readonly number[];
   readonly look: string;
@@ -91,19 +100,37 @@ export function panelFrame(
   return y;
 }
 
-/** A panel with its line, which is broken where there is nothing. */
+/** A panel with its line, which is broken where there is nothing and dotted where it leaps. */
 export function linePanel(group: Group, along: Across, panel: Panel): ScaleLinear<number, number> {
-  const { values, look } = panel;
+  const { values, look, leaps } = panel;
   const y = panelFrame(group, along, panel);
-  const corners = along.places.map((x, i): [number, number] => [px(x), px(y(values[i] ?? 0))]);
-  const path = line<[number, number]>()
-    .defined((_, i) => values[i] !== undefined)
-    .curve(curveMonotoneX)(corners);
-  group.append("path").attr("class", look).attr("d", path);
-  corners.forEach(([cx, cy], i) => {
+  const path = (shown: string, d: string) => group.append("path").attr("class", shown).attr("d", d);
+  let piece: Corner[] = [];
+  const end = (): void => {
+    if (piece.length > 1) path(look, smoothLine(piece));
     // A point between two gaps has no line.
-    if (values[i] === undefined || values[i - 1] !== undefined || values[i + 1] !== undefined) return;
-    group.append("circle").attr("class", "dark").attr("cx", cx).attr("cy", cy).attr("r", 3);
+    else if (piece[0]) circle(group, "dark", piece[0], 3);
+    piece = [];
+  };
+  along.places.forEach((x, i) => {
+    const value = values[i];
+    if (value === undefined) {
+      end();
+      return;
+    }
+    const corner: Corner = [x, y(value)];
+    const before = piece.at(-1);
+    if (leaps?.[i] && before) {
+      end();
+      path(`leap ${look}`, polyline([before, corner]));
+    }
+    piece.push(corner);
   });
+  end();
   return y;
+}
+
+/** A dot. */
+export function circle(group: Group, look: string, [x, y]: Corner, radius: number): void {
+  group.append("circle").attr("class", look).attr("cx", px(x)).attr("cy", px(y)).attr("r", radius);
 }

@@ -1,5 +1,8 @@
 import { scaleLinear } from "d3";
-import { type Group, px, textWidth, write } from "../../drawing";
+import { type Box, overlap } from "./hatching";
+import { write } from "./label";
+import { type Group, px } from "./plate";
+import { textWidth } from "./textWidth";
 
 interface StepBand {
   /** Middle of a station's tread, and the riser before it. */
@@ -49,11 +52,18 @@ export function stepBand(group: Group, band: StepBand): void {
     .attr("d", `M${px(left)},${bottom}H${px(right)}`);
   group.append("path").attr("class", look).attr("d", line);
   write(group, title, { x: left, y: top + 2, look: "band" });
+  const taken: Box[] = [];
   words.forEach((word, i) => {
     const x = middle(i);
     const y = scale(values[i]!) - 7;
+    const size = textWidth(word, { bold: true });
     // The title stands above the first treads: a value that would touch it goes under its tread.
-    const meets = y - 11 < top + 6 && x - textWidth(word) / 2 < left + textWidth(title, { size: 15 });
-    write(group, word, { x, y: meets ? y + 25 : y, anchor: "middle", look: "strong" });
+    const meets = y - 11 < top + 6 && x - size / 2 < left + textWidth(title, { size: 15 });
+    const base = meets ? y + 25 : y;
+    const box = { x: Math.max(x - size / 2, left), y: base - 11, width: size, height: 14 };
+    // Where treads are shorter than their values, some are left to the numbers.
+    if (taken.some((other) => overlap(box, other, 1))) return;
+    taken.push(box);
+    write(group, word, { x: Math.max(x, left + size / 2), y: base, anchor: "middle", look: "strong" });
   });
 }
