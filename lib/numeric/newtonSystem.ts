@@ -6,6 +6,8 @@ export interface SystemSearch {
   readonly longestStep?: number;
   /** the function and what it looks for, as in "chargePath: balance" */
   readonly name?: string;
+  /** evaluations of the equations after which it gives up [–]; as many as it likes if left out */
+  readonly mostEvaluations?: number | undefined;
   /** slopes of a system solved before that was much like this one; measured anew if left out */
   readonly slopes?: Slopes | undefined;
 }
@@ -31,7 +33,7 @@ const mostIterations = 60;
 const mostHalvings = 40;
 
 /** A step on old slopes must bring the residual down to this share, or the slopes are measured again. */
-const goodEnough = 0.2;
+const goodEnough = 0.5;
 
 /**
  * Where as many smooth equations as unknowns are all zero [–]: Newton's method with slopes by differences, corrected
@@ -41,7 +43,7 @@ const goodEnough = 0.2;
  *
  * @param equations residuals at given unknowns [–], as many as there are unknowns
  * @param start unknowns to begin with, where the equations must answer [–]
- * @param search tolerance, longest step, name and slopes to begin with [–]
+ * @param search tolerance, longest step, evaluations, name and slopes to begin with [–]
  * @throws RangeError by name, with the residual reached, if no step lowers the residual any more
  * @source J. E. Dennis, R. B. Schnabel, Numerical Methods for Unconstrained Optimization and Nonlinear Equations (1983), ch. 6 and 8 (from memory)
  * @example newtonSystem(([x, y]) => [x * y - 2, x - y - 1], [1.5, 1.5]).root[0] // 2
@@ -49,14 +51,21 @@ const goodEnough = 0.2;
 export function newtonSystem(
   equations: Equations,
   start: readonly number[],
-  { tolerance = 1e-12, longestStep = 0.5, name = "newtonSystem: root", slopes: known }: SystemSearch = {},
+  search: SystemSearch = {},
 ): SystemRoot {
+  const { tolerance = 1e-12, longestStep = 0.5, name = "newtonSystem: root", slopes: known } = search;
+  const { mostEvaluations = Number.POSITIVE_INFINITY } = search;
+  let evaluations = 0;
+  const counted: Equations = (unknowns) => {
+    evaluations++;
+    return equations(unknowns);
+  };
   let point = start;
-  let values = equations(point);
+  let values = counted(point);
   let size = largest(values);
   let measured = known === undefined;
-  let slopes = known ?? measuredSlopes(equations, point, values);
-  for (let iterations = 0; iterations < mostIterations; iterations++) {
+  let slopes = known ?? measuredSlopes(counted, point, values);
+  for (let iterations = 0; iterations < mostIterations && evaluations < mostEvaluations; iterations++) {
     if (size <= tolerance) return { root: point, residual: size, iterations, slopes };
     const step = solved(slopes, values);
     const fullShare = Math.min(1, longestStep / largest(step));
@@ -66,7 +75,7 @@ export function newtonSystem(
     // old slopes get one try, fresh ones every halving
     for (let halvings = measured ? mostHalvings : 1; halvings > 0; halvings--) {
       const trial = point.map((x, i) => x - share * step[i]!);
-      const trialValues = answered(equations, trial);
+      const trialValues = answered(counted, trial);
       if (trialValues && largest(trialValues) < size) {
         reached = trial;
         reachedValues = trialValues;
@@ -76,7 +85,7 @@ export function newtonSystem(
     }
     if (!reached || !reachedValues) {
       if (measured) break;
-      slopes = measuredSlopes(equations, point, values);
+      slopes = measuredSlopes(counted, point, values);
       measured = true;
       continue;
     }
@@ -85,7 +94,7 @@ export function newtonSystem(
     if (reachedSize > tolerance) {
       slopes = well
         ? broyden(slopes, point, reached, reachedValues)
-        : measuredSlopes(equations, reached, reachedValues);
+        : measuredSlopes(counted, reached, reachedValues);
       measured = !well;
     }
     point = reached;
@@ -117,7 +126,8 @@ function answered(equations: Equations, point: readonly number[]): readonly numb
 
 function measuredSlopes(equations: Equations, point: readonly number[], values: readonly number[]): Slopes {
   const rows = values.map(() => new Array<number>(point.length).fill(0));
-  for (let j = 0; j < point.length; j++) {
+  // The last unknowns first: equations may know again what the first of them alone decide.
+  for (let j = point.length - 1; j >= 0; j--) {
     const h = 1e-7 * Math.max(1, Math.abs(point[j]!));
     const moved = equations(point.map((x, i) => (i === j ? x + h : x)));
     for (let i = 0; i < rows.length; i++) rows[i]![j] = (moved[i]! - values[i]!) / h;

@@ -185,15 +185,14 @@ function blown(element: BlowerElement, inlet: ChargeState, engineSpeed: number, 
   const { gas, massFlow, pressure: inletPressure } = inlet;
   const blowerSpeed = (blower.driveRatio * engineSpeed) as RotationalSpeed;
   const pressureRatio = ratio as Ratio;
-  const duty = { blowerSpeed, inletPressure, pressureRatio, gas };
-  let passed = displaced(blower, { ...duty, inletTemperature: inlet.temperature });
+  let passed = displaced(blower, { blowerSpeed, inletPressure, inletTemperature: inlet.temperature, pressureRatio, gas });
   const { gasPower } = passed;
   const before = gas.enthalpy(inlet.temperature);
   const after = (before + gasPower / massFlow) as SpecificEnergy;
   if (bypassShare > 0) {
     // what comes back through the valve warms what the blower draws
     const mixed = gas.temperatureAtEnthalpy(((1 - bypassShare) * before + bypassShare * after) as SpecificEnergy);
-    passed = displaced(blower, { ...duty, inletTemperature: mixed });
+    passed = displaced(blower, { blowerSpeed, inletPressure, inletTemperature: mixed, pressureRatio, gas });
   }
   return {
     element,

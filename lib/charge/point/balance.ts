@@ -1,4 +1,5 @@
 import { newtonSystem, type Slopes } from "../../numeric";
+import type { PathMarch } from "../path/marchState";
 import { type OperatingSetting, type OperatingState, type OperatingTrial, operatingState } from "./operatingState";
 
 /** What closes the equations of a point: a given mixture, fuel or power, or a limit that is just met. */
@@ -16,9 +17,6 @@ export interface Balance {
   readonly slopes: Slopes;
 }
 
-/** Largest residual left, relative. */
-const tolerance = 1e-10;
-
 /**
  * The state at which all balances close, by Newton's method: flow of engine and blowers, power of each shaft, power at
  * the pistons, and the closure. Unknowns are logarithms of air flow, wheel speeds, blower ratios and fuel flow, and the
@@ -27,7 +25,7 @@ const tolerance = 1e-10;
  * @throws RangeError if the balance is not found from this start
  */
 export function balance(setting: OperatingSetting, closure: Closure, start: OperatingTrial, slopes?: Slopes): Balance {
-  const { build, bypassesOpen, stoichiometric } = setting;
+  const { build, bypassesOpen, stoichiometric, tolerance, mostStates } = setting;
   const banks = start.wheelSpeeds.length;
   const dryShare = 1 / (1 + build.surroundings.humidityRatio);
   const fuelIsFree = closure.kind === "brakePower" || closure.kind === "limit";
@@ -49,9 +47,10 @@ export function balance(setting: OperatingSetting, closure: Closure, start: Oper
       : (closure as { brakePower: number }).brakePower / (indicatedPerFuel * fuelFlow);
     return { airFlow, wheelSpeeds, blowerRatios, fuelFlow, brakeShare };
   };
-  let latest: { readonly at: readonly number[]; readonly state: OperatingState } | undefined;
+  const alongPath = 1 + banks + bypassesOpen.filter((open) => !open).length;
+  let latest: Asked | undefined;
   const equations = (x: readonly number[]): number[] => {
-    const state = operatingState(setting, trialAt(x));
+    const state = operatingState(setting, trialAt(x), sameMarch(x, latest, alongPath));
     latest = { at: x, state };
     const residuals = mismatches(state);
     if (closure.kind === "limit") residuals.push(closure.margin(state));
@@ -67,10 +66,23 @@ export function balance(setting: OperatingSetting, closure: Closure, start: Oper
   const found = newtonSystem(equations, x, {
     name: "no balance: a state that closes all equations",
     tolerance,
+    mostEvaluations: mostStates,
     slopes,
   });
   const state = latest?.at === found.root ? latest.state : operatingState(setting, trialAt(found.root));
   return { state, residual: found.residual, iterations: found.iterations, slopes: found.slopes };
+}
+
+interface Asked {
+  readonly at: readonly number[];
+  readonly state: OperatingState;
+}
+
+/** The march of the state asked for before, where fuel and load alone have changed since. */
+function sameMarch(x: readonly number[], before: Asked | undefined, alongPath: number): PathMarch | undefined {
+  if (!before) return undefined;
+  for (let i = 0; i < alongPath; i++) if (x[i] !== before.at[i]) return undefined;
+  return before.state.march;
 }
 
 /** How far each balance of a state is from closed, relative: engine, blowers, shafts, pistons. */

@@ -1,20 +1,32 @@
+import type { Slopes } from "../../numeric";
 import type { Closure } from "./balance";
 import { marginAt } from "./limits";
 import { requireBlowing } from "./operatingPoint";
 import type { Limit, OperatingSetting, OperatingState, OperatingTrial } from "./operatingState";
+import { tolerances } from "./setting";
 import { type Solved, solved, type WarmStart } from "./solved";
+import { between, onward } from "./trials";
 
 /** Excess air at which the climb begins: light load, at which only what never depends on load is over its limit. */
-const lightExcessAir = 6;
+const lightExcessAir = 5;
 
 /** Each step of the climb adds this share of fuel, and each look beyond the end of it this. */
-const stride = 1.3;
+const stride = 1.5;
 const look = 1.03;
+
+/** How far a limit may be met outside of two steps between which it was passed: they are not closed as far as it is. */
+const roughly = 1e-4;
 
 /** A margin this close to 0 is met. */
 const met = 1e-7;
 
 const mostSteps = 40;
+
+/** States after which a limit is no longer met by Newton's method, but by halving. */
+const mostStates = 100;
+
+/** Points nearer than this, in the logarithm of fuel, do not tell where the next one lies. */
+const nearby = 0.01;
 
 /** What a climb in load came to. */
 export interface Climb {
@@ -27,27 +39,47 @@ export interface Climb {
 
 /** Adds fuel from light load until the first limit is met. A limit counts from where it was once kept. */
 export function climb(setting: OperatingSetting): Climb {
-  let below = requireBlowing(solved(setting, { kind: "excessAir", excessAirRatio: lightExcessAir }));
+  const rough: OperatingSetting = { ...setting, tolerance: tolerances.step };
+  let below = requireBlowing(solved(rough, { kind: "excessAir", excessAirRatio: lightExcessAir }));
+  let before: Solved | undefined;
   const kept = new Set<string>();
   let step = stride;
   for (let steps = 0; steps < mostSteps; steps++) {
     for (const limit of setting.limits) if (marginAt(limit, below.state) > 0) kept.add(limit.id);
     const above = tried(below.setting, fuelled(below.state, step), {
-      trial: below.state.trial,
-      ...(steps > 0 && { slopes: below.slopes }),
+      trial: ahead(before, below, step),
+      ...(before && { slopes: below.slopes }),
     });
     if (!above) {
-      if (step < 1.01) return { found: below, bindingId: "balance", beyond: undefined };
+      if (step < 1.01) return { found: closed(below), bindingId: "balance", beyond: undefined };
       step = 1 + (step - 1) / 3;
       continue;
     }
     const crossing = firstCrossing(below.state, above.state, kept, setting);
     if (crossing) return settled(below, above, crossing, kept);
+    before = below;
     below = above;
   }
   throw new RangeError(
     `no balance: no limit was met up to ${(1000 * below.state.trial.fuelFlow).toFixed(1)} g/s of fuel`,
   );
+}
+
+/** Where more fuel is likely to lead, from the last two points. */
+function ahead(before: Solved | undefined, { state }: Solved, factor: number): OperatingTrial {
+  if (!before) return state.trial;
+  const [from, to] = [before.state.trial, state.trial];
+  const rise = Math.log(to.fuelFlow / from.fuelFlow);
+  return rise > nearby ? onward(from, to, Math.log(factor) / rise) : to;
+}
+
+/** A step on the way, closed as far as an answer wants it. */
+function closed({ setting, state: { trial }, slopes }: Solved): Solved {
+  return solved(closely(setting), { kind: "fuelFlow", fuelFlow: trial.fuelFlow }, { trial, slopes });
+}
+
+function closely(setting: OperatingSetting): OperatingSetting {
+  return { ...setting, tolerance: tolerances.answer };
 }
 
 interface Crossing {
@@ -86,7 +118,10 @@ function settled(below: Solved, above: Solved, crossing: Crossing, kept: Readonl
       new Set([...kept].filter((id) => id !== aim!.limit.id)),
       below.setting,
     );
-    if (!earlier) return { found, bindingId: aim.limit.id, beyond: lookedBeyond(found) };
+    if (!earlier) {
+      const start = { trial: ahead(below, found, look), slopes: slopesAtGivenFuel(found) };
+      return { found, bindingId: aim.limit.id, beyond: lookedBeyond(found, start) };
+    }
     upper = found;
     aim = earlier;
   }
@@ -98,16 +133,17 @@ function meeting(below: Solved, above: Solved, { limit, share }: Crossing): Solv
   const margin = (state: OperatingState) => marginAt(limit, state);
   const trial = between(below.state.trial, above.state.trial, share);
   const [least, most] = [below.state.trial.fuelFlow, above.state.trial.fuelFlow];
-  const found = tried(below.setting, { kind: "limit", margin }, { trial });
+  const setting = closely(below.setting);
+  const found = tried({ ...setting, mostStates }, { kind: "limit", margin }, { trial });
   if (found) {
     const { fuelFlow } = found.state.trial;
-    if (fuelFlow >= least * (1 - 1e-9) && fuelFlow <= most * (1 + 1e-9)) return found;
+    if (fuelFlow >= least * (1 - roughly) && fuelFlow <= most * (1 + roughly)) return found;
   }
-  let [low, high] = [below, above];
+  let [low, high] = [closed(below), above];
   for (let halvings = 0; halvings < 60; halvings++) {
     const [from, to] = [low.state.trial.fuelFlow, high.state.trial.fuelFlow];
     if (to - from <= 1e-12 * to) break;
-    const middle = tried(low.setting, { kind: "fuelFlow", fuelFlow: (from + to) / 2 }, { trial: low.state.trial });
+    const middle = tried(setting, { kind: "fuelFlow", fuelFlow: (from + to) / 2 }, { trial: low.state.trial });
     if (!middle) break;
     if (margin(middle.state) > 0) low = middle;
     else high = middle;
@@ -116,8 +152,17 @@ function meeting(below: Solved, above: Solved, { limit, share }: Crossing): Solv
 }
 
 /** A balance with a little more fuel than a climb ended with. */
-export function lookedBeyond(found: Solved, start: WarmStart = { trial: found.state.trial }): Solved | undefined {
-  return tried(found.setting, fuelled(found.state, look), start);
+export function lookedBeyond(found: Solved, start: WarmStart): Solved | undefined {
+  return tried({ ...found.setting, tolerance: tolerances.comparison }, fuelled(found.state, look), start);
+}
+
+/** Slopes of a point with its fuel given: where a limit closed it, without the fuel's column and the limit's row. */
+export function slopesAtGivenFuel({ slopes, setting, state }: Solved): Slopes | undefined {
+  const closedBlowers = setting.bypassesOpen.filter((open) => !open).length;
+  const unknowns = 2 + state.trial.wheelSpeeds.length + closedBlowers;
+  if (slopes.length === unknowns) return slopes;
+  const fuel = slopes.length - 2;
+  return slopes.slice(0, -1).map((row) => row.filter((_, i) => i !== fuel));
 }
 
 function fuelled(state: OperatingState, factor: number): Closure {
@@ -132,15 +177,4 @@ export function tried(setting: OperatingSetting, closure: Closure, start: WarmSt
     if (error instanceof RangeError) return undefined;
     throw error;
   }
-}
-
-function between(from: OperatingTrial, to: OperatingTrial, share: number): OperatingTrial {
-  const mean = (a: number, b: number) => a + share * (b - a);
-  return {
-    airFlow: mean(from.airFlow, to.airFlow),
-    wheelSpeeds: from.wheelSpeeds.map((speed, i) => mean(speed, to.wheelSpeeds[i]!)),
-    blowerRatios: from.blowerRatios.map((ratio, i) => mean(ratio, to.blowerRatios[i]!)),
-    fuelFlow: mean(from.fuelFlow, to.fuelFlow),
-    brakeShare: mean(from.brakeShare, to.brakeShare),
-  };
 }

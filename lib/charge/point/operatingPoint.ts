@@ -83,7 +83,7 @@ function closureOf(load: Load): Closure {
 /** Passes a balance in which no closed blower holds the air back. */
 export function requireBlowing(found: Solved): Solved {
   for (const { element, bypassOpen, pressureRatio } of found.state.march.blowers) {
-    if (bypassOpen || pressureRatio >= 1 - 1e-9 || bypassOf(element) === "automatic") continue;
+    if (bypassOpen || pressureRatio >= 1 - 10 * found.setting.tolerance || bypassOf(element) === "automatic") continue;
     throw new RangeError(
       `no balance: pressure ratio of ${element.name} is ${pressureRatio.toPrecision(4)}; it would be a restriction: open its bypass, drive it faster or take a larger one`,
     );

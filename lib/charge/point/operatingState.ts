@@ -40,6 +40,10 @@ export interface OperatingSetting extends PathSetting {
   readonly stoichiometric: number;
   readonly burnt: (humidityRatio: Ratio) => Gas;
   readonly limits: readonly Limit[];
+  /** largest residual that a balance may leave, relative */
+  readonly tolerance: number;
+  /** states after which a balance is given up; as many as it takes if left out */
+  readonly mostStates?: number;
 }
 
 /** What a trial of a balance consists of. */
@@ -94,10 +98,19 @@ export interface OperatingState {
   readonly engineMismatch: number;
 }
 
-export function operatingState(setting: OperatingSetting, trial: OperatingTrial): OperatingState {
+/**
+ * All that a trial leads to.
+ *
+ * @param marched a march of the same path with the same air flow, wheel speeds and ratios, if it is known
+ */
+export function operatingState(
+  setting: OperatingSetting,
+  trial: OperatingTrial,
+  marched?: PathMarch,
+): OperatingState {
   const { build, engineSpeed } = setting;
   const { engine, fuel } = build;
-  const march = pathMarch(build.path, setting, trial);
+  const march = marched ?? pathMarch(build.path, setting, trial);
   const { manifold } = march;
   const fuelFlow = trial.fuelFlow as MassFlow;
   const dryAirFlow = trial.airFlow / (1 + build.surroundings.humidityRatio);

@@ -39,15 +39,19 @@ export function operatingSetting(
     stoichiometric: stoichiometricAirFuelRatio(build.fuel),
     limits: limitsOf(build, engineSpeed),
     bypassesOpen: blowersOf(build.path).map((element) => bypassOf(element) === "open"),
+    tolerance: tolerances.answer,
   };
 }
+
+/** Residuals left in an answer, in what is only compared with one, and in a step on the way to one [–]. */
+export const tolerances = { answer: 1e-10, comparison: 1e-8, step: 1e-5 } as const;
 
 /** A setting at another speed, its build known to make sense and its gases made. */
 export function atSpeed(setting: OperatingSetting, engineSpeed: RotationalSpeed): OperatingSetting {
   requirePositive("operatingPoint: engineSpeed", engineSpeed, "rev/s");
-  const { build, surroundings, gas, moistGas, burnt, stoichiometric, bypassesOpen } = setting;
+  const { build, surroundings, gas, moistGas, burnt, stoichiometric, bypassesOpen, tolerance } = setting;
   const limits = limitsOf(build, engineSpeed);
-  return { build, surroundings, engineSpeed, gas, moistGas, burnt, stoichiometric, bypassesOpen, limits };
+  return { build, surroundings, engineSpeed, gas, moistGas, burnt, stoichiometric, bypassesOpen, limits, tolerance };
 }
 
 function requireBuild(build: OperatingBuild, engineSpeed: RotationalSpeed): void {

@@ -15,8 +15,8 @@ export interface WarmStart {
   readonly slopes?: Slopes | undefined;
 }
 
-/** Ratios this close below 1 are rounding of 1. */
-const roundingOfOne = 1e-9;
+/** Ratios within so many tolerances below 1 are rounding of 1. */
+const roundingOfOne = 10;
 
 /**
  * The balance of a setting, from a warm start or from nothing; automatic bypasses are opened or closed until they stand
@@ -33,7 +33,7 @@ export function solved(setting: OperatingSetting, closure: Closure, warm?: WarmS
       : coldWithBypasses(current, closure, (opened) => {
           current = opened;
         });
-    const wanted = bypassesWanted(found);
+    const wanted = bypassesWanted(found, roundingOfOne * setting.tolerance);
     if (wanted.every((open, i) => open === current.bypassesOpen[i])) return { ...found, setting: current };
     current = { ...current, bypassesOpen: wanted };
     // a bypass that has just closed begins at a ratio that its blower can hold
@@ -66,9 +66,9 @@ function coldWithBypasses(
   }
 }
 
-function bypassesWanted({ state }: Balance): readonly boolean[] {
+function bypassesWanted({ state }: Balance, rounding: number): readonly boolean[] {
   return state.march.blowers.map(({ element, bypassOpen, pressureRatio, surplus }) => {
     if (bypassOf(element) !== "automatic") return bypassOpen;
-    return bypassOpen ? surplus <= roundingOfOne : pressureRatio < 1 - roundingOfOne;
+    return bypassOpen ? surplus <= rounding : pressureRatio < 1 - rounding;
   });
 }

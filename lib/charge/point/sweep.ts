@@ -10,11 +10,15 @@ import { solvedOrRefused } from "./operatingPoint";
 import type { OperatingSetting, OperatingState, OperatingTrial } from "./operatingState";
 import { atSpeed, operatingSetting } from "./setting";
 import type { Solved, WarmStart } from "./solved";
+import { onward } from "./trials";
 
 /** What a speed of a sweep came to: the most the parts give there, or why there is nothing. */
 export type SweepPoint =
   | ({ readonly ok: true } & AttainablePoint)
   | { readonly ok: false; readonly engineSpeed: RotationalSpeed; readonly refusal: string };
+
+/** States after which a climb from the speed before is given up, and one from light load begun. */
+const mostStates = 50;
 
 /** A climb of the speed before, from which the next one begins. */
 interface Before {
@@ -76,7 +80,7 @@ function followed(fresh: OperatingSetting, before: Before): Climb | undefined {
   for (let turns = 0; binding && turns < 3; turns++) {
     const limit = binding;
     const margin = (state: OperatingState) => marginAt(limit, state);
-    const found = tried(setting, { kind: "limit", margin }, { trial, slopes });
+    const found = tried({ ...setting, mostStates }, { kind: "limit", margin }, { trial, slopes });
     if (!found) return undefined;
     let worst = -1e-7;
     binding = undefined;
@@ -122,13 +126,5 @@ function carried({ climb: { found }, trialBefore, speedBefore }: Before, engineS
     const faster = engineSpeed / last;
     return { ...trial, airFlow: trial.airFlow * faster, fuelFlow: trial.fuelFlow * faster };
   }
-  const share = (engineSpeed - last) / (last - speedBefore);
-  const onward = (now: number, earlier: number) => now * (now / earlier) ** share;
-  return {
-    airFlow: onward(trial.airFlow, trialBefore.airFlow),
-    wheelSpeeds: trial.wheelSpeeds.map((speed, i) => onward(speed, trialBefore.wheelSpeeds[i]!)),
-    blowerRatios: trial.blowerRatios.map((ratio, i) => onward(ratio, trialBefore.blowerRatios[i]!)),
-    fuelFlow: onward(trial.fuelFlow, trialBefore.fuelFlow),
-    brakeShare: trial.brakeShare + share * (trial.brakeShare - trialBefore.brakeShare),
-  };
+  return onward(trialBefore, trial, (engineSpeed - last) / (last - speedBefore));
 }
