@@ -20,7 +20,7 @@ export const chargeSteps = figure({
     return sentences(
       `With ${units.text("power", matched.brakePower)} on it at ${units.text("rotationalSpeed", matched.engineSpeed)} the charge comes from ${units.text("pressure", air.pressure, "boost")} in the open air to ${units.text("pressure", manifold.pressure, "boost")} and ${units.text("temperature", manifold.temperature)} in the manifold.`,
       shareWords(stations, units),
-      `It is hottest ${inSentence(hottest.name)}, at ${units.text("temperature", hottest.temperature)}.`,
+      `It is hottest ${hottest.number === 0 ? "in the open air" : `after the ${inSentence(elementName(hottest))}`}, at ${units.text("temperature", hottest.temperature)}.`,
     );
   },
   draw: ({ matched }, frame) => drawSteps(matched, frame),
@@ -82,7 +82,7 @@ function drawSteps({ stations }: OperatingPoint, { width, units }: FigureFrame):
     return `M${px(x)},${13 + 2 * leading + 6}V${foot}`;
   });
   ground.insert("path", ":first-child").attr("class", "grid").attr("d", threads.join(""));
-  const bare = (value: number) => figures(value, 4);
+  const bare = (value: number) => figures(value, named ? 4 : 3);
   stepBand(ground, {
     ...bands,
     title: `Absolute pressure, ${units.unit("pressure", "boost")}`,

@@ -1,4 +1,5 @@
-import { type Box, clearSpot, type Disc, type Group, px, type Segment, textWidth, write } from "../../drawing";
+import { type Box, clearSpot, type Disc, type Group, px, textWidth, write } from "../../drawing";
+import { segmentsOf } from "./markedValue";
 import type { Corner } from "./shapes";
 
 interface Marks {
@@ -36,7 +37,7 @@ export function givenAndPromised(group: Group, marks: Marks): void {
   const cross: Disc = { x, y: promised.y, radius: 8 };
   const dot: Disc = { x, y: given?.y ?? promised.y, radius: 8 };
   const discs = given ? [cross, dot] : [cross];
-  const segments = line.slice(1).map((to, i): Segment => [...line[i]!, ...to]);
+  const segments = segmentsOf([line]);
   const boxes: Box[] = [];
   const label = (text: string, look: string, disc: Disc, outward: number): void => {
     const size = { width: textWidth(text, { bold: true }), height: 14 };

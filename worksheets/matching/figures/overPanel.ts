@@ -35,6 +35,21 @@ export function speedAcross({ points }: Run, ends: readonly [number, number], un
   return across(speeds, ends, `Engine speed, ${units.unit("rotationalSpeed")}`);
 }
 
+/** Runs of neighbours of which something is known and between which nothing leaps: first, and one behind the last. */
+export function stretchesOf(
+  known: readonly unknown[],
+  leaps: readonly boolean[],
+): readonly (readonly [number, number])[] {
+  const all: (readonly [number, number])[] = [];
+  known.forEach((each, i) => {
+    if (each === undefined) return;
+    const last = all.at(-1);
+    if (last?.[1] === i && !leaps[i]) all[all.length - 1] = [last[0], i + 1];
+    else all.push([i, i + 1]);
+  });
+  return all;
+}
+
 /** At which points of a run the power leaps. */
 export function leapsOf({ points }: Run): readonly boolean[] {
   return points.map((point, i) => i > 0 && isLeap(points[i - 1]!, point));

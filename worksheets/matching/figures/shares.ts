@@ -10,6 +10,8 @@ export interface Shares {
 /** Losses that take more than this of the rise leave nothing to share. */
 const mostLost = 1;
 
+export const noRise = "The manifold holds no more than the open air: there is no rise to share.";
+
 /** Shares of a point; undefined where nothing rises, or next to nothing. */
 export function sharesOf({ point }: AttainablePoint): Shares | undefined {
   let [turbochargers, blower, lost] = [0, 0, 0];
@@ -21,9 +23,4 @@ export function sharesOf({ point }: AttainablePoint): Shares | undefined {
   }
   const rises = point.manifoldPressure > point.stations[0]!.pressure;
   return rises && lost < mostLost ? { turbochargers, blower, lost } : undefined;
-}
-
-/** Power that the crank gives to all blowers [W]. */
-export function blowerPower({ point }: AttainablePoint): number {
-  return point.blowers.reduce((sum, { shaftPower }) => sum + shaftPower, 0);
 }

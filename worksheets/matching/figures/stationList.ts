@@ -1,7 +1,7 @@
 import type { PathStation } from "../../../lib/charge";
-import { figures, type Group, leading, px, wrapped, write, writeLines } from "../../drawing";
+import { type Group, leading, px, wrapped, write, writeLines } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
-import { elementWords } from "./elementWords";
+import { aligned, elementWords } from "./elementWords";
 
 interface Frame {
   readonly left: number;
@@ -36,14 +36,12 @@ export function stationList(group: Group, stations: readonly PathStation[], fram
     .append("path")
     .attr("class", "axis")
     .attr("d", `M${px(left)},${head + 7}H${px(right)}`);
+  const pressures = aligned(stations.map(({ pressure }) => units.number("pressure", pressure, "boost")));
+  const temperatures = aligned(stations.map(({ temperature }) => units.number("temperature", temperature)));
   stations.forEach((station, i) => {
     const y = head + 25 + i * (leading + 2);
     write(group, `${station.number}  ${station.name}`, { x: left, y });
-    const words = [
-      figures(units.number("pressure", station.pressure, "boost"), 4),
-      figures(units.number("temperature", station.temperature), 4),
-      elementWords(station),
-    ];
+    const words = [pressures[i]!, temperatures[i]!, elementWords(station)];
     words.forEach((text, k) => {
       write(group, text, { x: ends[k]!, y, anchor: "end", look: k === 2 ? "mute" : "" });
     });
