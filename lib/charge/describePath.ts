@@ -71,7 +71,7 @@ export function requireCharging({ blowerRatio, turbochargerRatio, airFlow }: Bal
   }
   if (!(turbochargerRatio >= 1 - roundingOfOne)) {
     throw new RangeError(
-      `chargePath: turbocharger pressure ratio is ${turbochargerRatio.toPrecision(4)} at ${airFlow.toPrecision(4)} kg/s; the turbochargers would be a restriction: blower and engine take more air than is asked for`,
+      `chargePath: turbocharger pressure ratio is ${turbochargerRatio.toPrecision(4)} at ${airFlow.toPrecision(4)} kg/s; the turbochargers would be a restriction: blower and engine take more air than is asked for: drive the blower slower, or ask for more power or more excess air`,
     );
   }
 }

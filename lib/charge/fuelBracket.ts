@@ -48,14 +48,17 @@ function nearness({ given, needed }: Outcome): number {
   return given / needed;
 }
 
+/** What would bring a balance back. */
+const remedy = "ask for less power or less excess air, or give the engine more speed or displacement, or the stages better efficiency";
+
 function starved({ trial, outcome }: ReturnType<Attempt>): RangeError {
   const cause = "starved" in outcome ? outcome.starved.message : "";
-  return new RangeError(`demandPoint: no balance of power; ${situation(trial, outcome)}: ${cause}`);
+  return new RangeError(`demandPoint: no balance of power; ${situation(trial, outcome)}: ${cause}; ${remedy}`);
 }
 
 function unbalanced({ trial, outcome }: ReturnType<Attempt>, beyond?: string): RangeError {
   return new RangeError(
-    `demandPoint: no balance of power; what the charge takes grows as fast as the fuel, nearest ${situation(trial, outcome)}${beyond ? `; beyond it, ${beyond}` : ""}`,
+    `demandPoint: no balance of power; what the charge takes grows as fast as the fuel, nearest ${situation(trial, outcome)}${beyond ? `; beyond it, ${beyond}` : ""}; ${remedy}`,
   );
 }
 

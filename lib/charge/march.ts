@@ -120,5 +120,5 @@ function warmed(cooler: ChargeCooler, warming: number): ChargeCooler {
 function remaining(what: string, pressure: Pressure, loss: number): Pressure {
   const left = pressure - loss;
   if (left > 0) return left as Pressure;
-  throw new RangeError(`chargePath: the ${what} would take ${(loss / 1000).toFixed(1)} kPa, more than there is`);
+  throw new RangeError(`chargePath: the ${what} would take ${(loss / 1000).toFixed(1)} kPa, more than there is; check its loss and the flow at which that was measured, or ask for less air`);
 }

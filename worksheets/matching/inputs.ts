@@ -2,7 +2,7 @@ import { inventedCompressorPoints } from "../../lib/charge";
 import { choice, choiceColumn, table } from "../../lib/graph";
 import { column, setting } from "../setting";
 import { bankSettings } from "./bank";
-import { pointRows } from "./points";
+import { pointRows, resized } from "./points";
 
 /** What may stand in the charge path. */
 export const chargeParts = {
@@ -41,7 +41,7 @@ export const compressorSource = choice("compressorSource", {
 
 export const compressorPoints = table("compressorPoints", {
   label: "Measured points of the first bank's compressor",
-  note: "Corrected to 298 K and 100 kPa; a file says its own reference and is brought to this one. Two speed lines of three points at least, each from surge to choke.",
+  note: "Corrected to 298 K and 100 kPa; a file says its own reference and is brought to this one. Two speed lines of three points at least, each from surge to choke. The exducer above must be that of the wheel measured.",
   columns: {
     flow: column({ label: "Corrected flow", kind: "massFlow", unit: "kg/min", span: [0.006, 3000], step: 0.1 }),
     pressureRatio: column({ label: "Pressure ratio", kind: "ratio", unit: "", span: [1.0001, 12], step: 0.01 }),
@@ -49,7 +49,7 @@ export const compressorPoints = table("compressorPoints", {
     speed: column({ label: "Wheel speed", kind: "rotationalSpeed", unit: "rpm", span: [600, 600_000], step: 100 }),
   },
   rows: [6, 120],
-  value: pointRows(inventedCompressorPoints),
+  value: resized(pointRows(inventedCompressorPoints), 97 / 81, 1.35),
   reader: { label: "Open CSV…", read: pointRows },
 });
 

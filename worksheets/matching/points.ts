@@ -36,6 +36,21 @@ export function pointRows(text: string): readonly PointRow[] {
   }));
 }
 
+/**
+ * Points of a like wheel of another size and trim, rounded as a test bench would write them: speed falls with the size,
+ * while tip speed, ratio and efficiency stay.
+ *
+ * @param size over that of the wheel whose points these are [–]
+ * @param flow over that of the wheel whose points these are; the square of the size for the same trim [–]
+ */
+export function resized(rows: readonly PointRow[], size: number, flow: number): readonly PointRow[] {
+  return rows.map((row) => ({
+    ...row,
+    flow: (Math.round(row.flow * flow * 1000) / 1000) as MassFlow,
+    speed: ((Math.round((row.speed / size) * 0.6) * 100) / 60) as RotationalSpeed,
+  }));
+}
+
 /** The text of a file that holds the rows, for the fit; the row's number is that of its line less one. */
 export function pointsText(rows: readonly PointRow[], wheelDiameter: number): string {
   const plain = (value: number) => value.toFixed(12);

@@ -33,7 +33,9 @@ export function cold(setting: OperatingSetting, closure: Closure): Balance {
     if (nearest) break;
   }
   if (!nearest)
-    throw new RangeError("no balance: engine, blowers and turbochargers pass no common flow, even at light load");
+    throw new RangeError(
+      "no balance: engine, blowers and turbochargers pass no common flow, even at light load; look for a compressor, a turbine or a blower far too small or too large for the engine",
+    );
   return closure.kind === "excessAir"
     ? approachedMixture(setting, nearest, closure.excessAirRatio)
     : approachedLoad(setting, nearest, closure);
@@ -67,7 +69,7 @@ function approachedMixture(setting: OperatingSetting, from: Balance, wanted: num
     const next = stepped(setting, nearest, wanted, step);
     if (next) nearest = next;
     else if (step < leastStride && steps < mostSteps) step = Math.sqrt(step);
-    else throw new RangeError(`no balance: ${cameTo(nearest)}`);
+    else throw new RangeError(`no balance: ${cameTo(nearest)}; ${remedy}`);
   }
   return nearest;
 }
@@ -110,8 +112,11 @@ function approachedLoad(setting: OperatingSetting, from: Balance, closure: LoadC
       );
     }
   }
-  throw new RangeError(`no balance: ${cameTo(nearest)}`);
+  throw new RangeError(`no balance: ${cameTo(nearest)}; ${remedy}`);
 }
+
+/** What would bring a balance back. */
+const remedy = "ask for less load, a larger turbine, or a wastegate that opens sooner";
 
 /** Where an approach ended, in words. */
 function cameTo({ state }: Balance): string {

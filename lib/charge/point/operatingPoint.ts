@@ -99,12 +99,12 @@ function requireCharging(found: Solved): Solved {
   path.forEach((element, i) => {
     const left = states[i + 1]!.pressure / states[i]!.pressure;
     if ((element.kind !== "restriction" && element.kind !== "cooler") || left > 1 - mostLossShare) return;
-    throw new RangeError(`no balance: ${element.name} would take more than half of the pressure before it`);
+    throw new RangeError(`no balance: ${element.name} would take more than half of the pressure before it; give it more room, or check the flow at which its loss was measured`);
   });
   for (const { element, point } of banks) {
     if (point.pressureRatio > 0.8) continue;
     throw new RangeError(
-      `no balance: ${element.name} would throttle, at a pressure ratio of ${point.pressureRatio.toFixed(3)}; its compressors are too small for this flow`,
+      `no balance: ${element.name} would throttle, at a pressure ratio of ${point.pressureRatio.toFixed(3)}; its compressors are too small for this flow: take larger or more of them, or smaller turbines that spin them faster`,
     );
   }
   return found;
