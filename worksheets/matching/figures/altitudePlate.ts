@@ -36,7 +36,7 @@ export function altitudePlate(over: OverAltitude, { width, units }: FigureFrame)
     look: "line-1",
   };
   const up = (metres: number) => units.number("length", metres, "altitude");
-  const ends = [leftOf([panelScale(panel)]), width - 4] as const;
+  const ends = [leftOf([panelScale(panel)]), width - 12] as const;
   const along = across(points.map((each) => up(each.altitude)), ends, `Altitude, ${units.unit("length", "altitude")}`);
   const { svg, ground } = plate(width, 10);
   const spots = ground.append("g");

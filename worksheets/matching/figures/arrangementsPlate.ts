@@ -2,6 +2,7 @@ import { scaleLinear } from "d3";
 import { type Group, leading, plate, px, resized, spot, widest, wrapped, write, writeLines } from "../../drawing";
 import type { FigureFrame, FigureUnits } from "../../sheet";
 import { type ArrangementRow, heatToCarry, specificFuel } from "./arrangementRows";
+import { inSentence } from "./runWords";
 
 /** One thing that is compared: a bar for each arrangement. */
 interface Measure {
@@ -13,6 +14,8 @@ interface Measure {
 }
 
 const thick = 14;
+
+const askedWords = "dashed: promised";
 
 /** What is compared, in the units shown. */
 function measures(rows: readonly ArrangementRow[], ratedPower: number, units: FigureUnits): readonly Measure[] {
@@ -37,8 +40,8 @@ function measures(rows: readonly ArrangementRow[], ratedPower: number, units: Fi
 /** What stands under an arrangement's name: what stops it, and the load at which it is compared. */
 function words({ most, carries, stopped, at }: ArrangementRow, units: FigureUnits): string {
   if (most === undefined || !at) return `■ gives nothing: ${stopped}`;
-  if (carries) return `carries the promise; ${stopped} is met first`;
-  return `■ stopped by ${stopped} at ${units.text("power", most)}`;
+  if (carries) return `carries the promise; met first: ${inSentence(stopped)}`;
+  return `■ stopped by ${inSentence(stopped)} at ${units.text("power", most)}`;
 }
 
 /** Three ways of charging the same engine, side by side. */
@@ -82,6 +85,7 @@ function sideBySide(
   all.forEach((measure, k) => {
     const left = names + k * column;
     writeLines(group, wrapped(measure.title, column - 14, { size: 15 }), { x: left, y: 16, look: ["band"] });
+    if (measure.asked !== undefined) write(group, askedWords, { x: left, y: 16 + leading, look: "mute" });
     bars(group, measure, { left, right: left + column - 14, tops: tops.map((top) => top + 8), ends: [head, foot] });
   });
   return foot;
@@ -107,6 +111,7 @@ function stacked(
   for (const measure of all) {
     y += 16;
     write(group, measure.title, { x: 2, y, look: "band" });
+    if (measure.asked !== undefined) write(group, askedWords, { x: width - 4, y: y - 2, anchor: "end", look: "mute" });
     const tops = rows.map((_, i) => y + 10 + i * 38);
     rows.forEach((row, i) => {
       write(group, capital(row.name), { x: 2, y: tops[i]! + 12, look: "mute" });

@@ -59,7 +59,7 @@ function overAltitude(values: Values): OverAltitude {
 
 function hereWords({ altitude: metres, here }: OverAltitude, units: FigureUnits): string {
   const place = `the ${units.text("length", metres, "altitude")} of this installation`;
-  return here === undefined ? `At ${place} the parts give nothing.` : `At ${place} they give ${units.text("power", here)}.`;
+  return here === undefined ? `At ${place} the parts give nothing.` : `At ${place} the parts give ${units.text("power", here)}.`;
 }
 
 /** What the lowest and the highest place give. */
