@@ -1,6 +1,6 @@
 import type { AttainablePoint, BankResult, BlowerWork, OperatingPoint } from "../../lib/charge";
 import { cell } from "../../lib/graph";
-import type { Count, Fraction, MassFlow, Power, Ratio, Torque } from "../../lib/quantity";
+import type { Count, Fraction, MassFlow, Ratio } from "../../lib/quantity";
 import { excessAirRatio } from "../air-demand/inputs";
 import { backPressureRatioLimit, turbineInletLimit } from "../boost/inputs";
 import { ratedPower } from "../brief/cells";
