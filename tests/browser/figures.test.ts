@@ -1,16 +1,8 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import { type Browser, chromium, type Page } from "playwright-core";
-import { build } from "vite";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { findChromium } from "../../.dev/chromium.mjs";
 import { declaredValues } from "../../worksheets/build/build";
 import { graph } from "../../worksheets/model";
-import type { Showing, Stage } from "./figuresPage";
-
-declare const stage: Stage;
+import type { Showing } from "./figuresPage";
+import { openStage, type Staged } from "./stage";
 
 const pulleys = (declaredValues(graph) as Record<string, unknown>)["frontPulleys"] as readonly Readonly<
   Record<string, unknown>
@@ -55,73 +47,14 @@ const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
 };
 const widths = [340, 560, 760, 900];
 
-let browser: Browser;
-let page: Page;
-const folder = mkdtempSync(join(tmpdir(), "figures-"));
-const complaints: string[] = [];
+let staged: Staged;
 
 beforeAll(async () => {
-  const executablePath = findChromium();
-  if (!executablePath) throw new Error("no Chromium was found; set CHROMIUM_PATH");
-  await build({
-    configFile: false,
-    root: fileURLToPath(new URL(".", import.meta.url)),
-    logLevel: "warn",
-    build: {
-      outDir: folder,
-      emptyOutDir: true,
-      modulePreload: false,
-      rollupOptions: {
-        input: fileURLToPath(new URL("./figuresPage.ts", import.meta.url)),
-        output: { entryFileNames: "page.js", assetFileNames: "[name][extname]" },
-      },
-    },
-  });
-  const style = readdirSync(folder).find((name) => name.endsWith(".css"))!;
-  browser = await chromium.launch({
-    executablePath,
-    args: [
-      "--headless",
-      "--no-sandbox",
-      "--disable-gpu",
-      "--disable-quic",
-      "--no-first-run",
-      "--disable-background-networking",
-      "--disable-component-update",
-      "--disable-sync",
-    ],
-  });
-  page = await browser.newPage();
-  page.on("console", (message) => complaints.push(message.text()));
-  page.on("pageerror", (error) => complaints.push(error.message));
-  // The site's policy: no styles and no scripts but from files.
-  await page.route("**/*", (route) => {
-    const name = new URL(route.request().url()).pathname.slice(1);
-    const headers = { "content-security-policy": "default-src 'self'" };
-    if (name === "") {
-      const body = `<!doctype html><title>figures</title><link rel="icon" href="data:,"><link rel="stylesheet" href="/${style}"><script type="module" src="/page.js"></script>`;
-      return route.fulfill({
-        contentType: "text/html",
-        headers: { "content-security-policy": "default-src 'self'; img-src data:" },
-        body,
-      });
-    }
-    return route.fulfill({
-      contentType: name.endsWith(".js") ? "text/javascript" : "text/css",
-      headers,
-      body: readFileSync(join(folder, name), "utf8"),
-    });
-  });
-  await page.goto("http://figures.test/");
-  await page.waitForFunction("window.stage !== undefined");
+  staged = await openStage();
 });
+afterAll(() => staged?.close());
 
-afterAll(async () => {
-  await browser?.close();
-  rmSync(folder, { recursive: true, force: true });
-});
-
-const show = (showing: Showing) => page.evaluate((what) => stage.show(what), showing);
+const show = (showing: Showing) => staged.show(showing);
 const keys = [
   "powerStaircase",
   "chargeStaircase",
@@ -134,7 +67,7 @@ const keys = [
 ];
 
 test("the page draws every figure that this test names", async () => {
-  expect(await page.evaluate(() => stage.keys)).toEqual(keys);
+  expect(await staged.keys()).toEqual(expect.arrayContaining(keys));
 });
 
 describe.each(keys)("%s", (key) => {
@@ -151,9 +84,9 @@ describe.each(keys)("%s", (key) => {
 
   test("takes its colours from the page, by day and by night", async () => {
     const showing: Showing = { key, changes: {}, width: 560, system: "SI" };
-    await page.emulateMedia({ colorScheme: "dark" });
+    await staged.page.emulateMedia({ colorScheme: "dark" });
     const night = await show(showing);
-    await page.emulateMedia({ colorScheme: "light" });
+    await staged.page.emulateMedia({ colorScheme: "light" });
     const day = await show(showing);
     // Tokens of site/style/tokens.css: ink by day, page by day and by night.
     expect(day.ink).toBe("rgb(31, 36, 48)");
@@ -183,5 +116,5 @@ test("a label that lies over another is found", async () => {
 });
 
 test("the browser complained of nothing", () => {
-  expect(complaints).toEqual([]);
+  expect(staged.complaints).toEqual([]);
 });

@@ -1,6 +1,9 @@
 import "../../site/style/tokens.css";
 import "../../worksheets/drawing/figures.css";
 import "../../worksheets/drive-speeds/figures/belts.css";
+import "../../worksheets/matching/figures/matching.css";
+import { completeDrawing } from "../../site/figure/complete";
+import { readTrack } from "../../site/figure/mark-track";
 import { figureUnits } from "../../site/state/units";
 import { powerStaircase } from "../../worksheets/air-demand/figures/powerStaircase";
 import { chargeStaircase } from "../../worksheets/boost/figures/chargeStaircase";
@@ -11,6 +14,7 @@ import { speedWindows } from "../../worksheets/drive-speeds/figures/speedWindows
 import { injection } from "../../worksheets/fuel-delivery/figures/injection";
 import { heatFlows } from "../../worksheets/marine-cooling/figures/heatFlows";
 import { seaWaterLine } from "../../worksheets/marine-cooling/figures/seaWaterLine";
+import * as matchFigures from "../../worksheets/matching/figures";
 import { graph, program } from "../../worksheets/model";
 import type { Figure } from "../../worksheets/sheet";
 
@@ -27,6 +31,12 @@ export interface Seen {
   /** Labels that lie over each other or outside, marks of no row of the numbers and rows without marks, marks that are no numbers, styles that the policy forbids. */
   readonly faults: readonly string[];
   readonly labels: readonly string[];
+  /** Marks and lines that reach over the edge of the drawing. */
+  readonly outside: readonly string[];
+  /** Marks that set an input, with the number of places on their track. */
+  readonly settable: readonly { readonly input: string; readonly track: number }[];
+  /** Paths of marks that follow the hand. */
+  readonly moving: readonly string[];
   readonly smallest: number;
   /** Colours of the first label and of its halo, as the browser resolved them. */
   readonly ink: string;
@@ -42,21 +52,29 @@ const figures: readonly Figure[] = [
   heatFlows,
   seaWaterLine,
   altitude,
+  ...Object.values(matchFigures),
 ];
 const figureOf = (key: string) => figures.find((each) => each.key === key)!;
 
-function valuesOf({ from }: Figure, changes: Showing["changes"]): never {
-  const evaluation = program.run({ ...declaredValues(graph), ...changes });
-  return Object.fromEntries(Object.entries(from).map(([name, ref]) => [name, evaluation.require(ref)])) as never;
+/** The last build that was worked out: one is drawn in many sizes. */
+let last: { readonly of: string; readonly evaluation: ReturnType<typeof program.run> } | undefined;
+
+function evaluated(changes: Showing["changes"]): ReturnType<typeof program.run> {
+  const of = JSON.stringify(changes);
+  if (last?.of !== of) last = { of, evaluation: program.run({ ...declaredValues(graph), ...changes }) };
+  return last.evaluation;
 }
 
 function show({ key, changes, width, system }: Showing): Seen {
   const figure = figureOf(key);
-  const values = valuesOf(figure, changes);
+  const evaluation = evaluated(changes);
+  const values = Object.fromEntries(
+    Object.entries(figure.from).map(([name, reference]) => [name, evaluation.require(reference)]),
+  ) as never;
   const frame = { width, units: figureUnits({ system, own: {} }) };
-  const picture = figure.draw(values, frame);
+  const picture = completeDrawing(figure, evaluation, frame);
   document.body.replaceChildren(picture);
-  const again = figure.draw(values, frame);
+  const again = completeDrawing(figure, evaluation, frame);
   const faults = [
     ...(again === picture ? ["the same element came twice"] : []),
     ...(again.outerHTML === picture.outerHTML ? [] : ["the same values drew another picture"]),
@@ -69,6 +87,12 @@ function show({ key, changes, width, system }: Showing): Seen {
   return {
     faults,
     labels: labels.map((label) => label.textContent ?? ""),
+    outside: marksOutside(picture),
+    settable: [...picture.querySelectorAll("[data-sets]")].map((mark) => ({
+      input: mark.getAttribute("data-sets")!,
+      track: readTrack(mark.getAttribute("data-track")!).length,
+    })),
+    moving: [...picture.querySelectorAll(".follows")].map((mark) => mark.getAttribute("d") ?? ""),
     smallest: Math.min(...labels.map((label) => Number.parseFloat(getComputedStyle(label).fontSize))),
     ink: look.fill,
     paper: look.stroke,
@@ -82,6 +106,16 @@ function markFaults(picture: SVGSVGElement, rows: number): readonly string[] {
     ...[...marked].filter((row) => !(row < rows)).map((row) => `a mark of row ${row}, which is not there`),
     ...Array.from({ length: rows }, (_, row) => row).filter((row) => !marked.has(row)).map((row) => `row ${row} has no mark`),
   ];
+}
+
+/** Marks, lines and areas that lie outside the drawing, by more than half of a stroke. */
+function marksOutside(picture: SVGSVGElement): readonly string[] {
+  const { width, height } = picture.viewBox.baseVal;
+  return [...picture.querySelectorAll<SVGGraphicsElement>("path, circle, rect")].flatMap((mark) => {
+    const { x, y, width: across, height: down } = mark.getBBox();
+    const out = x < -2 || y < -2 || x + across > width + 2 || y + down > height + 2;
+    return out ? [`${mark.getAttribute("class")} at ${[x, y, across, down].map(Math.round).join(" ")}`] : [];
+  });
 }
 
 /** Room by which a letter's box may reach over another's or over the edge: boxes are taller and wider than their ink. */

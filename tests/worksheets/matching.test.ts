@@ -133,7 +133,7 @@ describe("the charge path in any order", () => {
     const two = truckWith(path("filter", "bankA", "intercooler", "blower", "aftercooler", "aftercooler", "plenum"));
     expect(two.require(matched).coolers.map(({ name }) => name)).toEqual(["intercooler", "aftercooler", "aftercooler 2"]);
     expect(truckWith(path("bankA", "filter", "bankA")).get(matchBuild)).toMatchObject({
-      message: "charge path: the turbochargers, first bank stands in rows 1 and 3; take one of them away, or choose another part in its place",
+      message: "charge path: the first bank stands in rows 1 and 3; take one of them away, or choose another part in its place",
     });
   });
 });

@@ -6,9 +6,9 @@ import { pointRows, resized } from "./points";
 
 /** What may stand in the charge path. */
 export const chargeParts = {
-  filter: "filter, meters and duct",
-  bankA: "turbochargers, first bank",
-  bankB: "turbochargers, second bank",
+  filter: "filter and duct",
+  bankA: "first bank",
+  bankB: "second bank",
   intercooler: "intercooler",
   spray: "water spray",
   blower: "blower",
@@ -20,7 +20,7 @@ export type ChargePart = keyof typeof chargeParts;
 
 export const chargeOrder = table("chargeOrder", {
   label: "The charge path, in the order of flow",
-  note: "From the open air to the manifold. Take a part away, add one, or move it; its own numbers stay where they are.",
+  note: "From the open air to the manifold; a bank is turbochargers side by side. Take a part away, add one, or move it; its own numbers stay where they are.",
   columns: { part: choiceColumn({ label: "Part", options: chargeParts }) },
   rows: [1, 12],
   value: [
