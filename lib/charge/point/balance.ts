@@ -67,7 +67,8 @@ export function balance(setting: OperatingSetting, closure: Closure, start: Oper
     name: "no balance: a state that closes all equations",
     tolerance,
     mostEvaluations: mostStates,
-    slopes,
+    // slopes of a point with another number of bypasses open do not fit
+    slopes: slopes?.length === x.length ? slopes : undefined,
   });
   const state = latest?.at === found.root ? latest.state : operatingState(setting, trialAt(found.root));
   return { state, residual: found.residual, iterations: found.iterations, slopes: found.slopes };

@@ -4,7 +4,7 @@ import type { FigureFrame } from "../../sheet";
 import { emptyPlate } from "./emptyPlate";
 import { limitBand, type Stretch } from "./limitBand";
 import { markedValue } from "./markedValue";
-import { across, axisAcross, footOf, leftOf, linePanel, panelHead, panelScale } from "./overPanel";
+import { across, axisAcross, footOf, leftOf, linePanel, panelHead, panelScale, titleBox } from "./overPanel";
 import { attained } from "./run";
 import { reasonOf } from "./runWords";
 import type { Corner } from "./shapes";
@@ -68,7 +68,7 @@ export function altitudePlate(over: OverAltitude, { width, units }: FigureFrame)
   if (here === undefined) write(ground, "nothing is given here", { x, y: foot - 8, anchor: "middle", look: "past" });
   else {
     const text = `here ${units.text("power", here)}`;
-    markedValue(ground, { at: [x, height], text, look: "one", lines: [line, dashes], boxes: [box], bounds });
+    markedValue(ground, { at: [x, height], text, look: "one", lines: [line, dashes], boxes: [box, titleBox(panel)], bounds });
   }
   let top = axisAcross(ground, along, foot) + 8;
   const stretches = given.map((at, i): Stretch => {

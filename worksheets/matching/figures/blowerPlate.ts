@@ -14,6 +14,7 @@ import {
   panelHead,
   panelScale,
   speedAcross,
+  titleBox,
 } from "./overPanel";
 import { isEmpty, promisedOf, type Run } from "./run";
 import { gapWords } from "./runWords";
@@ -80,7 +81,7 @@ export function blowerPlate(run: Run, { width, units }: FigureFrame): SVGSVGElem
     }
     if (!here) continue;
     const value = read(here);
-    markedValue(ground, { at: [x, y(scale(value))], text: text(value), look: "two", lines, bounds });
+    markedValue(ground, { at: [x, y(scale(value))], text: text(value), look: "two", lines, boxes: [titleBox(shown)], bounds });
   }
   const bottom = axisAcross(ground, along, foot);
   const begin = laid[0]!.shown.top + panelHead;

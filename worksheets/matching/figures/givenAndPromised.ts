@@ -11,6 +11,8 @@ interface Marks {
   readonly short: boolean;
   /** Corners of the line that the words keep clear of. */
   readonly line: readonly Corner[];
+  /** What the words keep clear of beside it. */
+  readonly title: Box;
   /** Where the words must lie. */
   readonly bounds: Box;
   /** Foot of the dotted line down from the marks. */
@@ -19,7 +21,7 @@ interface Marks {
 
 /** The promise as a cross, what is given as a dot that can be moved along its track, and their values beside them. */
 export function givenAndPromised(group: Group, marks: Marks): void {
-  const { x, promised, given, short, line, bounds, foot } = marks;
+  const { x, promised, given, short, line, title, bounds, foot } = marks;
   const highest = Math.min(promised.y, given?.y ?? promised.y);
   const path = (look: string, d: string) => group.append("path").attr("class", look).attr("d", d);
   path("dotted", `M${px(x)},${px(foot)}V${px(highest)}`);
@@ -38,7 +40,7 @@ export function givenAndPromised(group: Group, marks: Marks): void {
   const dot: Disc = { x, y: given?.y ?? promised.y, radius: 8 };
   const discs = given ? [cross, dot] : [cross];
   const segments = segmentsOf([line]);
-  const boxes: Box[] = [];
+  const boxes: Box[] = [title];
   const label = (text: string, look: string, disc: Disc, outward: number): void => {
     const size = { width: textWidth(text, { bold: true }), height: 14 };
     const spot = clearSpot(disc, size, outward, { discs, segments, boxes, bounds });

@@ -1,5 +1,5 @@
 import { type ScaleLinear, scaleLinear } from "d3";
-import { axisBelow, axisLeft, axisRoom, figures, type Group, px, widest, write } from "../../drawing";
+import { axisBelow, axisLeft, axisRoom, type Box, figures, type Group, px, textWidth, widest, write } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
 import { isLeap, type Run } from "./run";
 import { type Corner, polyline } from "./shapes";
@@ -96,6 +96,11 @@ export function panelScale(panel: Pick<Panel, "values" | "holds" | "top" | "heig
 export function leftOf(scales: readonly ScaleLinear<number, number>[]): number {
   const numbers = scales.flatMap((scale) => scale.ticks(4).map((tick) => figures(tick, 6)));
   return Math.ceil(widest(numbers)) + 12;
+}
+
+/** Where a panel's title stands, for labels to keep clear of. */
+export function titleBox({ title, top }: Pick<Panel, "title" | "top">): Box {
+  return { x: 2, y: top - 13, width: textWidth(title, { size: 15 }), height: 18 };
 }
 
 /** Title, scale and foot of a panel. */

@@ -4,7 +4,7 @@ import type { FigureFrame } from "../../sheet";
 import { emptyPlate } from "./emptyPlate";
 import { givenAndPromised } from "./givenAndPromised";
 import { limitBand, type Stretch } from "./limitBand";
-import { axisAcross, footOf, leapsOf, leftOf, linePanel, panelHead, panelScale, speedAcross } from "./overPanel";
+import { axisAcross, footOf, leapsOf, leftOf, linePanel, panelHead, panelScale, speedAcross, titleBox } from "./overPanel";
 import { attained, isEmpty, promisedOf, type Run } from "./run";
 import { gapWords } from "./runWords";
 import type { Corner } from "./shapes";
@@ -57,6 +57,7 @@ export function powerPlate(run: Run, { width, units }: FigureFrame): SVGSVGEleme
     },
     short: here !== undefined && here.point.brakePower < ratedPower,
     line,
+    title: titleBox(powers),
     bounds: {
       x: along.left + 2,
       y: powers.top - 14,

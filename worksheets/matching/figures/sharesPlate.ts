@@ -126,5 +126,8 @@ function names(
       });
   }
   const most = Math.max(...known.map((at) => (at ? at.lost : 0)));
-  if (most > 0.0005) write(group, `hatched: ${words.lost}`, { x: right, y: y(1 + most) - 6, anchor: "end", look: "mute" });
+  if (!(most > 0.0005)) return;
+  const [long, short] = [`hatched: ${words.lost}`, "hatched: lost on the way"];
+  const text = textWidth(long) < right - left - 8 ? long : short;
+  write(group, text, { x: right, y: y(1 + most) - 6, anchor: "end", look: "mute" });
 }
