@@ -56,7 +56,6 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     "figure",
     { class: "figure", id: `figure-${figure.key}` },
     board?.tools,
-    place,
     drawing,
     working,
     waiting,
@@ -85,8 +84,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     stale = false;
     const now = values();
     const refusal = Object.values(now).find(isRefusal);
-    for (const part of [place, cursor.line, saves, numbers, ...(board ? [board.tools, board.remark] : [])]) part.hidden = refusal !== undefined;
-    for (const part of [drawing, cursor.line, saves, numbers]) part.hidden = refusal !== undefined;
+    for (const part of [drawing, cursor.line, saves, numbers, ...(board ? [board.tools, board.remark] : [])]) part.hidden = refusal !== undefined;
     waiting.hidden = refusal === undefined;
     if (refusal) {
       const root = desk.graph.position.has(refusal.root) ? lineLink(desk, nodeOf(desk.graph, refusal.root)) : "a value";
@@ -96,13 +94,10 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     }
     const units = inUnits();
     const words = figure.describe(now as never, units);
-    const picture = figure.draw(now as never, { width, units, ...(board && { board: board.view(now, width) }) });
+    const picture = completeDrawing(figure, desk.values, { width, units, ...(board && { board: board.view(now, width) }) });
     label(picture, figure, words);
     (board?.stage ?? place).replaceChildren(picture);
     board?.drawn(now);
-    const picture = completeDrawing(figure, desk.values, { width, units });
-    label(picture, figure, words);
-    place.replaceChildren(picture);
     marks.drawn(picture);
     setText(described, words);
     cursor.drawn();
@@ -153,13 +148,10 @@ export function figurePart(desk: Desk, figure: Figure): Part {
 
   return {
     element,
-    watches: Object.values(figure.from).map(({ key }) => key),
-    refresh: redraw,
     watches: Object.values({ ...figure.from, ...figure.follow?.from }).map(({ key }) => key),
     refresh: () => {
-      stale = true;
       follow();
-      drawWhenNear();
+      redraw();
     },
   };
 }
