@@ -61,6 +61,9 @@ export interface InjectedPulse {
 /** Parts into which the flow with open needle is cut, for Simpson's rule and for the rate's points: even. */
 const parts = 8;
 
+/** Crank angle beyond which no injection is looked for [rad]. */
+const longest = 0.75 * Math.PI;
+
 /**
  * An injection against the cylinder's own pressure: Q(θ) = a(t) C_d A √(2 (p_rail − p_cyl(θ))/ρ), with a rising and
  * falling along straight ramps between 0 and 1; it ends where its integral is the volume wanted [rad, s, m³/s].
@@ -70,7 +73,7 @@ const parts = 8;
  * @param nozzle holes [m², –], pressures [Pa], density [kg/m³], speed [rev/s] and ramps [s]
  * @param pulse start [rad] and volume [m³]
  * @throws RangeError if an argument lies outside its span, the cylinder's pressure reaches the rail's, or the injection
- * would last a quarter of a turn
+ * would last more than 135 degrees
  * @source orifice equation, see nozzleFlow; Simpson's rule in time
  * @example injectedPulse({ area: 1.608495e-7, dischargeCoefficient: 0.8, railPressure: 1600e5, density: 830, engineSpeed: 40, cylinderPressure: () => 120e5 }, { start: -0.2, volume: 180e-9 }).end // 0.388702
  */
@@ -131,9 +134,9 @@ export function injectedPulse(nozzle: SprayingNozzle, { start, volume }: Injecti
 }
 
 function requireEnding(angle: number): void {
-  if (angle < Math.PI / 2) return;
+  if (angle < longest) return;
   throw new RangeError(
-    `injectedPulse: the injection would last ${Number(((angle * 180) / Math.PI).toPrecision(3))} degrees of crank angle; it must end within a quarter of a turn: give it larger holes, more pressure or less fuel`,
+    `injectedPulse: the injection would last ${Number(((angle * 180) / Math.PI).toPrecision(3))} degrees of crank angle; it must end within 135: give it larger holes, more pressure or less fuel`,
   );
 }
 
