@@ -20,8 +20,14 @@ import * as ratioRanges from "./drive-speeds/ratioRanges";
 import * as ratios from "./drive-speeds/ratios";
 import * as unitLoads from "./drive-speeds/unitLoads";
 import * as fuelCells from "./fuel-delivery/cells";
+import * as consumption from "./fuel-delivery/consumption";
+import * as deliverySweep from "./fuel-delivery/deliverySweep";
+import * as drivenPumps from "./fuel-delivery/drivenPumps";
 import * as fuelInputs from "./fuel-delivery/inputs";
+import * as pumpChoice from "./fuel-delivery/pumpChoice";
 import * as pumpWork from "./fuel-delivery/pumpWork";
+import * as fuelTank from "./fuel-delivery/tank";
+import * as fuelTiming from "./fuel-delivery/timing";
 import * as marineCells from "./marine-cooling/cells";
 import * as marineInputs from "./marine-cooling/inputs";
 import * as rawWater from "./marine-cooling/rawWater";
@@ -40,7 +46,17 @@ export const nodesBySheet: Readonly<Record<string, readonly Node[]>> = {
   "air-demand": nodesOf(airInputs, intake, airCells),
   boost: nodesOf(boostInputs, loop, boostCells),
   matching: nodesOf(matchInputs, compressors, banks, fuelLimits, matchBuild, solved, runs, matchCells),
-  "fuel-delivery": nodesOf(fuelInputs, pumpWork, fuelCells),
+  "fuel-delivery": nodesOf(
+    fuelInputs,
+    pumpWork,
+    drivenPumps,
+    fuelCells,
+    fuelTiming,
+    deliverySweep,
+    pumpChoice,
+    consumption,
+    fuelTank,
+  ),
   "drive-speeds": nodesOf(
     driveInputs,
     beltTables,

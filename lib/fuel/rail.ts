@@ -3,6 +3,7 @@ import {
   type PressureDifference,
   requireNotNegative,
   requirePositive,
+  type Time,
   type Volume,
   type VolumeFlow,
   type VolumePerStroke,
@@ -60,4 +61,35 @@ export function railPressureDrop({ railVolume, bulkModulus, injectedVolume }: Ta
   requirePositive("railPressureDrop: bulkModulus", bulkModulus, "Pa");
   requireNotNegative("railPressureDrop: injectedVolume", injectedVolume, "m³");
   return ((bulkModulus * injectedVolume) / railVolume) as PressureDifference;
+}
+
+/** What one injection took, and what refills the rail. */
+export interface RailRefill {
+  /** volume taken, at rail pressure [m³], 0 or above */
+  readonly injectedVolume: VolumePerStroke;
+  /** volume flow that the pump can give, at rail pressure [m³/s], above what leaks */
+  readonly inflow: VolumeFlow;
+  /** volume flow that injectors leak and return, at rail pressure [m³/s], 0 or above */
+  readonly leakage: VolumeFlow;
+}
+
+/**
+ * Time in which a pump makes good what one injection took [s]: V/(Q_pump − Q_leak). A mean over the pump's strokes; waves
+ * in the rail, and the part that flows in while fuel is still going out, are left out.
+ *
+ * @param refill volume [m³] and both flows [m³/s]
+ * @throws RangeError if an argument lies outside its span, or what flows in does not exceed what leaks
+ * @source mass balance
+ * @example railRecoveryTime({ injectedVolume: 120e-9, inflow: 5e-5, leakage: 1e-5 }) // 0.003
+ */
+export function railRecoveryTime({ injectedVolume, inflow, leakage }: RailRefill): Time {
+  requireNotNegative("railRecoveryTime: injectedVolume", injectedVolume, "m³");
+  requireNotNegative("railRecoveryTime: leakage", leakage, "m³/s");
+  requirePositive("railRecoveryTime: inflow", inflow, "m³/s");
+  if (!(inflow > leakage)) {
+    throw new RangeError(
+      `railRecoveryTime: inflow is ${Number(inflow.toPrecision(6))} m³/s; it must exceed the leakage, ${Number(leakage.toPrecision(6))} m³/s, or the rail never recovers`,
+    );
+  }
+  return (injectedVolume / (inflow - leakage)) as Time;
 }

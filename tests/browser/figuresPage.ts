@@ -11,7 +11,13 @@ import { altitude } from "../../worksheets/brief/figures/altitude";
 import { declaredValues } from "../../worksheets/build/build";
 import { frontDrives } from "../../worksheets/drive-speeds/figures/frontDrives";
 import { speedWindows } from "../../worksheets/drive-speeds/figures/speedWindows";
-import { injection } from "../../worksheets/fuel-delivery/figures/injection";
+import { boatReach } from "../../worksheets/fuel-delivery/figures/boatReach";
+import { injectionTimeline } from "../../worksheets/fuel-delivery/figures/injectionTimeline";
+import { nozzleTrade } from "../../worksheets/fuel-delivery/figures/nozzleTrade";
+import { pumpOverSpeed } from "../../worksheets/fuel-delivery/figures/pumpOverSpeed";
+import { pumpsCompared } from "../../worksheets/fuel-delivery/figures/pumpsCompared";
+import { supplyProfile } from "../../worksheets/fuel-delivery/figures/supplyProfile";
+import { tankWarming } from "../../worksheets/fuel-delivery/figures/tankWarming";
 import { heatFlows } from "../../worksheets/marine-cooling/figures/heatFlows";
 import { seaWaterLine } from "../../worksheets/marine-cooling/figures/seaWaterLine";
 import * as matchFigures from "../../worksheets/matching/figures";
@@ -46,7 +52,13 @@ export interface Seen {
 const figures: readonly Figure[] = [
   powerStaircase,
   chargeStaircase,
-  injection,
+  injectionTimeline,
+  nozzleTrade,
+  pumpOverSpeed,
+  pumpsCompared,
+  supplyProfile,
+  tankWarming,
+  boatReach,
   frontDrives,
   speedWindows,
   heatFlows,

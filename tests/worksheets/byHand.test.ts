@@ -17,7 +17,9 @@ import * as beltTables from "../../worksheets/drive-speeds/beltTables";
 import * as drive from "../../worksheets/drive-speeds/cells";
 import * as driveIn from "../../worksheets/drive-speeds/inputs";
 import * as fuel from "../../worksheets/fuel-delivery/cells";
+import * as fuelUse from "../../worksheets/fuel-delivery/consumption";
 import * as fuelIn from "../../worksheets/fuel-delivery/inputs";
+import { tankTemperatureAtEnd } from "../../worksheets/fuel-delivery/tank";
 import * as marine from "../../worksheets/marine-cooling/cells";
 import * as marineIn from "../../worksheets/marine-cooling/inputs";
 import { demoIn } from "./demo";
@@ -190,18 +192,60 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   const perStroke = at(air.fuelFlow) / ((speed / 2) * cylinders) / fuelDensity;
   const jet = sqrt((2 * (rail - (compressionPressure + peak) / 2)) / fuelDensity);
   const nozzle = at(fuelIn.nozzleDischarge) * at(fuelIn.nozzleHoles) * (PI / 4) * at(fuelIn.holeDiameter) ** 2 * jet;
-  const injection = 2 * PI * speed * (perStroke / nozzle + at(fuelIn.needleRamps) / 2);
+  const injection = 2 * PI * speed * (perStroke / nozzle + (at(fuelIn.needleOpening) + at(fuelIn.needleClosing)) / 2);
 
   // High-pressure pump: bulk modulus 1.4 GPa and 10 GPa more for each GPa, taken at half the rail's pressure
   const squeeze = exp(rail / (1.4e9 + 10 * (rail / 2)));
-  const filling = 1 - at(fuelIn.deadVolumeShare) * (squeeze - 1) - at(fuelIn.pumpLeakage) * squeeze;
+  // Leakage through the gaps for half of the time, viscosity doubled at 100 MPa: as the mean of its reciprocal
+  const thin = (1 - exp(-7e-9 * rail)) / (7e-9 * rail);
+  const leakage =
+    ((at(fuelIn.pumpPlungers) / 2) * PI * at(fuelIn.plungerDiameter) * at(fuelIn.plungerGap) ** 3 * rail * thin) /
+    (12 * at(fuelIn.plungerSeal) * viscosity);
+  const filling = 1 - at(fuelIn.deadVolumeShare) * (squeeze - 1);
   const pumpTurn =
     at(fuelIn.pumpPlungers) *
     at(fuelIn.pumpLobes) *
     (PI / 4) *
     at(fuelIn.plungerDiameter) ** 2 *
     at(fuelIn.plungerStroke);
-  const delivery = pumpTurn * ((speed * teethOf("crank")) / teethOf("fuelPump")) * fuelDensity * filling;
+  const delivery = pumpTurn * ((speed * teethOf("crank")) / teethOf("fuelPump")) * fuelDensity * filling - leakage;
+  // Two plungers press one after the other: π/2 of the mean
+  const peakTorque = ((pumpTurn * rail) / (2 * PI * at(fuelIn.pumpMechanicalEfficiency))) * (PI / 2);
+  // What the fullest cylinder takes of the rail, squeezed, at 1.4 GPa and 10 GPa more for each GPa
+  const dip =
+    ((1.4e9 + 10 * rail) * (perStroke / squeeze) * (1 + at(fuelIn.cylinderImbalance))) / at(fuelIn.railVolume);
+  const refill = (perStroke * fuelDensity) / (delivery - returned * at(air.fuelFlow));
+
+  // Suction: standing fuel and the line's loss, Blasius's friction
+  const suctionSpeed = (at(air.fuelFlow) * (1 + returned + at(fuelIn.coolingFlow))) / fuelDensity / ((PI / 4) * at(fuelIn.supplyBore) ** 2);
+  const blasius = 0.3164 / ((suctionSpeed * at(fuelIn.supplyBore)) / viscosity) ** 0.25;
+  const suction =
+    fuelDensity * 9.81 * at(fuelIn.suctionHeight) +
+    ((blasius * at(fuelIn.suctionLength)) / at(fuelIn.supplyBore) + at(fuelIn.suctionFittings)) *
+      fuelDensity *
+      0.5 *
+      suctionSpeed ** 2;
+
+  // Consumption: all that stands between pistons and flywheel goes with the square of speed
+  const losses = at(air.indicatedPower) - power;
+  const burnt = (n: number, load: number) =>
+    (at(air.fuelFlow) * (power * load + losses * n * n)) / (power + losses);
+  const phases = at(fuelIn.dutyCycle);
+  const whole = phases.reduce((sum, phase) => sum + phase.time, 0);
+  const meanBurnt = phases.reduce((sum, phase) => sum + (phase.time / whole) * burnt(phase.speed, phase.power), 0);
+  const tankDensity = sheet.density - 0.7 * (at(fuelIn.tankStart) - 288.15);
+  const full = at(fuelIn.tankVolume) * tankDensity;
+  const usable = full * (1 - at(fuelIn.tankReserve));
+  const cruising = at(fuelIn.cruiseShare);
+  const cruiseBurnt = burnt(cruising, cruising ** at(fuelIn.fuelPropellerExponent));
+  const cruiseSpeed = at(fuelIn.boatSpeed) * cruising ** at(fuelIn.hullExponent);
+  // Tank: steps of a thousandth of the run
+  const tankHeat = at(fuel.fuelReturnHeat) * (1 - at(fuelIn.returnCooler)) * (meanBurnt / at(air.fuelFlow));
+  let tank: number = at(fuelIn.tankStart);
+  for (let i = 0; i < 1000; i++) {
+    const mass = full - usable * ((i + 0.5) / 1000);
+    tank += ((tankHeat - at(fuelIn.tankWalls) * (tank - outside)) / (mass * 2000)) * (usable / meanBurnt / 1000);
+  }
   const supply = (at(air.fuelFlow) * (1 + returned + at(fuelIn.coolingFlow))) / fuelDensity;
   const supplyVelocity = supply / ((PI / 4) * at(fuelIn.supplyBore) ** 2);
 
@@ -229,7 +273,7 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   const held = (0.622 * manifoldVapour) / (at(boost.manifoldPressure) - manifoldVapour);
   const condensed = dryAir * Math.max(0, humidity - held); // all of it at the end of the path
   // throttled fuel: expansion 0.00085 per kelvin
-  const fromFuel = returned * at(air.fuelFlow) * (rail / fuelDensity) * (1 - 0.00085 * at(fuelIn.fuelTemperature));
+  const fromFuel = (returned * at(air.fuelFlow) + leakage) * (rail / fuelDensity) * (1 - 0.00085 * at(fuelIn.fuelTemperature));
   const seaHeat = jacketAndOil + gear + coolers + condensed * latentHeat + fromFuel;
   const seaFlow =
     (at(marineIn.rawWaterFilling) *
@@ -293,6 +337,25 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
     "fuel for one stroke": line(fuel.injectedVolume, perStroke, 3e-3), // density
     "injection in crank angle": line(fuel.injectionAngle, injection, 3e-3), // density
     "delivery of the high-pressure pump": line(fuel.pumpCapacity, delivery, 1e-2), // bulk modulus and density
+    // viscosity by 2 % a kelvin
+    "leakage past the plungers": line(fuel.pumpLeakFlow, leakage, 5e-2),
+    "peak torque of the high-pressure pump": line(fuel.pumpPeakTorque, peakTorque, exact),
+    "dip of the rail's pressure": line(fuel.railDip, dip, 4e-2), // bulk modulus
+    "time to fill the rail again": line(fuel.railRecovery, refill, 2e-2), // bulk modulus, viscosity
+    "suction of the lift pump": {
+      byHand: barometer - suction,
+      sheet: at(fuel.suctionPressure),
+      within: 1e-2, // Blasius where the flow is between laminar and turbulent
+    },
+    "mean fuel flow of the duty cycle": line(fuelUse.meanFuelFlow, meanBurnt, exact),
+    "running time": line(fuelUse.runTime, usable / meanBurnt, 2e-3), // density
+    "range at cruise": line(fuelUse.cruiseRange, (cruiseSpeed * usable) / cruiseBurnt, 2e-3), // density
+    // specific heat of 2000 J/(kg·K)
+    "warming of the tank": {
+      byHand: 100 + tank - at(fuelIn.tankStart),
+      sheet: 100 + at(tankTemperatureAtEnd) - at(fuelIn.tankStart),
+      within: 5e-3,
+    },
     "velocity in the supply line": line(fuel.supplyVelocity, supplyVelocity, 3e-3), // density
     // viscosity by 2 % a kelvin
     "Reynolds number in the supply line": line(

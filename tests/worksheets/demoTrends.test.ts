@@ -53,6 +53,12 @@ const trends: readonly (readonly [moved: Input, cell: Cell, way: 1 | -1])[] = [
   [driveIn.blowerDriverTeeth, drive.blowerBeltSpeed, rises],
   [fuelIn.holeDiameter, fuel.injectionAngle, falls],
   [fuelIn.railPressure, fuel.injectionAngle, falls],
+  [fuelIn.railPressure, fuel.pumpLeakFlow, rises],
+  [fuelIn.plungerGap, fuel.pumpCapacity, falls],
+  [fuelIn.plungerGap, fuel.pumpRatioNeeded, rises],
+  [fuelIn.railVolume, fuel.railDip, falls],
+  [fuelIn.suctionHeight, fuel.suctionPressure, falls],
+  [fuelIn.supplyBore, fuel.supplyReached, rises],
   [fuelIn.railPressure, air.fuelPumpPower, rises],
   [fuelIn.fuelTemperature, fuel.injectedVolume, rises],
   [marineIn.seaTemperature, marine.rawWaterDischarge, rises],
@@ -100,9 +106,9 @@ function endsOf(input: Input): readonly unknown[] {
   return input.type === "choice" ? Object.keys(input.options) : [];
 }
 
-/** What may fall below zero: gains, a charge warmed by its cooler, a battery that is drawn down, and room that is used up. */
+/** What may fall below zero: gains, a charge warmed by its cooler, a battery drawn down, fuel all in before dead centre, room used up. */
 const signed = ["pumpingPower", "intercoolerHeat", "aftercoolerHeat", "seaHeat", "idleBatteryBalance", "meterHeadroom"];
-signed.push("surgeMargin", "chokeMargin", "powerInHand");
+signed.push("injectionEnd", "surgeMargin", "chokeMargin", "powerInHand");
 
 function canBe({ key, kind }: Cell, value: unknown): boolean {
   if (kind === undefined) return true;

@@ -23,8 +23,13 @@ import {
 import { frontPulleys } from "../../worksheets/drive-speeds/beltTables";
 import { frontDrives } from "../../worksheets/drive-speeds/figures/frontDrives";
 import { speedWindows } from "../../worksheets/drive-speeds/figures/speedWindows";
-import { injection } from "../../worksheets/fuel-delivery/figures/injection";
-import { rateCorners } from "../../worksheets/fuel-delivery/figures/rateCorners";
+import { boatReach } from "../../worksheets/fuel-delivery/figures/boatReach";
+import { injectionTimeline } from "../../worksheets/fuel-delivery/figures/injectionTimeline";
+import { nozzleTrade } from "../../worksheets/fuel-delivery/figures/nozzleTrade";
+import { pumpOverSpeed } from "../../worksheets/fuel-delivery/figures/pumpOverSpeed";
+import { pumpsCompared } from "../../worksheets/fuel-delivery/figures/pumpsCompared";
+import { supplyProfile } from "../../worksheets/fuel-delivery/figures/supplyProfile";
+import { tankWarming } from "../../worksheets/fuel-delivery/figures/tankWarming";
 import { flowsOf } from "../../worksheets/marine-cooling/figures/flows";
 import { heatFlows } from "../../worksheets/marine-cooling/figures/heatFlows";
 import { seaWaterLine } from "../../worksheets/marine-cooling/figures/seaWaterLine";
@@ -34,7 +39,13 @@ import type { Figure } from "../../worksheets/sheet";
 const all: readonly Figure[] = [
   powerStaircase,
   chargeStaircase,
-  injection,
+  injectionTimeline,
+  nozzleTrade,
+  pumpOverSpeed,
+  pumpsCompared,
+  supplyProfile,
+  tankWarming,
+  boatReach,
   frontDrives,
   speedWindows,
   heatFlows,
@@ -207,17 +218,6 @@ describe("figures of the sheets", () => {
     const steps = powerSteps(valuesOf(powerStaircase) as never);
     for (const [i, step] of steps.slice(1, -1).entries()) expect(step.begin).toBe(steps[i]!.end);
     expect(steps.at(-2)!.end / steps.at(-1)!.power).toBeCloseTo(1, 9);
-  });
-
-  test("rateCorners(angle, ramps) enclose what the nozzle's flow would give without half of the ramps", () => {
-    const area = (corners: ReturnType<typeof rateCorners>) =>
-      corners
-        .slice(1)
-        .reduce((sum, { angle, rate }, i) => sum + ((angle - corners[i]!.angle) * (rate + corners[i]!.rate)) / 2, 0);
-    expect(area(rateCorners(0.5, 0.08))).toBeCloseTo(0.5 - 0.04, 12);
-    // A needle that turns back half-way: a triangle of half the height.
-    expect(area(rateCorners(0.04, 0.08))).toBeCloseTo((0.04 * 0.5) / 2, 12);
-    expect(Math.max(...rateCorners(0.04, 0.08).map(({ rate }) => rate))).toBeCloseTo(0.5, 12);
   });
 
   test.each([{}, boat])(

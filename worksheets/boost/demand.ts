@@ -23,8 +23,7 @@ import {
 } from "../brief/cells";
 import { accessoryPower } from "../drive-speeds/accessories";
 import { blowerDriveRatio } from "../drive-speeds/ratios";
-import { fuelChoice, fuels } from "../fuel-delivery/inputs";
-import { fuelPumpWork } from "../fuel-delivery/pumpWork";
+import { fuelInUse, fuelPumpWork } from "../fuel-delivery/pumpWork";
 import { rawWaterInlet, seaCapacityRate } from "../marine-cooling/rawWater";
 import {
   aftercoolerEffectiveness,
@@ -99,7 +98,7 @@ export const demandBuild = structure("demandBuild", {
     firingRise,
     frictionShare,
     valveLoss,
-    fuelChoice,
+    fuelInUse,
     excessAirRatio,
     accessoryPower,
     fuelPumpWork,
@@ -149,7 +148,7 @@ export const demandBuild = structure("demandBuild", {
         friction: scaledFriction(at.frictionShare),
         valveLoss: at.valveLoss,
       },
-      fuel: fuels[at.fuelChoice],
+      fuel: at.fuelInUse,
       excessAirRatio: at.excessAirRatio,
       accessoryPower: at.accessoryPower,
       fuelPumpWork: at.fuelPumpWork,

@@ -38,7 +38,8 @@ import {
 import { ambientHumidityRatio, ambientPressure, maximumSpeed, ratedPower } from "../brief/cells";
 import { rawWaterDriveRatio } from "../drive-speeds/ratios";
 import { fuelReturnFlow, fuelReturnHeat } from "../fuel-delivery/cells";
-import { fuelChoice, fuels, fuelTemperature } from "../fuel-delivery/inputs";
+import { fuelTemperature } from "../fuel-delivery/inputs";
+import { fuelInUse } from "../fuel-delivery/pumpWork";
 import {
   dischargeLimit,
   exhaustHose,
@@ -144,7 +145,7 @@ export const marineCircuit = structure("marineCircuit", {
     blowerInletTemperature,
     fuelReturnHeat,
     fuelReturnFlow,
-    fuelChoice,
+    fuelInUse,
     fuelTemperature,
     fuelCooler,
     gearHeat,
@@ -194,7 +195,7 @@ export const marineCircuit = structure("marineCircuit", {
           heat: at.fuelReturnHeat,
           hotCapacityRate: heatCapacityRate(
             at.fuelReturnFlow,
-            fuelSpecificHeat(fuels[at.fuelChoice], at.fuelTemperature),
+            fuelSpecificHeat(at.fuelInUse, at.fuelTemperature),
           ),
         },
         {
@@ -401,7 +402,7 @@ export const injection = structure("injection", {
     ambientPressure,
     excessAirRatioMet,
     ambientHumidityRatio,
-    fuelChoice,
+    fuelInUse,
   },
   compute: (at) => {
     if (at.rawWaterDischarge >= boilingSeaWater) {
@@ -412,7 +413,7 @@ export const injection = structure("injection", {
     const mix = {
       excessAirRatio: at.excessAirRatioMet,
       humidityRatio: at.ambientHumidityRatio,
-      fuel: fuels[at.fuelChoice],
+      fuel: at.fuelInUse,
     };
     const sea = seaWater(at.salinity);
     return {

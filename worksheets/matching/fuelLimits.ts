@@ -6,7 +6,9 @@ import {
   fuelVolumePerStroke,
   injectionDuration,
   nozzleFlow,
-  pumpMassFlow,
+  type PlungerPump,
+  type PumpDuty,
+  pumpAtSpeed,
 } from "../../lib/fuel";
 import { structure } from "../../lib/graph";
 import type {
@@ -16,84 +18,103 @@ import type {
   Density,
   Fraction,
   Pressure,
+  PressureDifference,
   Ratio,
   RotationalSpeed,
   Time,
-  VolumePerTurn,
 } from "../../lib/quantity";
 import { compressionExponent, effectiveCompressionRatio, firingRise } from "../boost/inputs";
 import { cylinders } from "../brief/cells";
-import { fuelPumpDriveRatio } from "../drive-speeds/ratios";
-import { nozzleArea, pumpDisplacement, pumpFilling } from "../fuel-delivery/cells";
-import { injectionWindow, injectorReturn, needleRamps, nozzleDischarge, railPressure } from "../fuel-delivery/inputs";
-import { fuelDensityAtPump } from "../fuel-delivery/pumpWork";
+import { dischargeMet, fuelState, nozzleArea, pumpBuild } from "../fuel-delivery/cells";
+import { drivenPumps } from "../fuel-delivery/drivenPumps";
+import { injectionWindow, injectorReturn, needleClosing, needleOpening, railPressure } from "../fuel-delivery/inputs";
 
 /** What the fuel system allows at any speed and load, as the operating point wants it. */
 export const fuelLimits = structure("fuelLimits", {
-  label: "What the fuel pump delivers and the injectors can inject in time",
+  label: "What the fuel pumps deliver and the injectors can inject in time",
   from: {
     cylinders,
-    fuelPumpDriveRatio,
-    pumpDisplacement,
-    pumpFilling,
-    fuelDensityAtPump,
+    drivenPumps,
+    pumpBuild,
+    fuelState,
     injectorReturn,
     nozzleArea,
-    nozzleDischarge,
+    dischargeMet,
     railPressure,
-    needleRamps,
+    needleOpening,
+    needleClosing,
     injectionWindow,
     effectiveCompressionRatio,
     compressionExponent,
     firingRise,
   },
-  compute: (at): readonly ExternalLimit[] => [new FuelPumpLimit(at), new InjectionWindowLimit(at)],
+  compute: ({ drivenPumps, pumpBuild, fuelState, injectorReturn, ...injector }): readonly ExternalLimit[] => {
+    const { density, meanModulus, dynamicViscosity } = fuelState;
+    const duty = {
+      pressureRise: injector.railPressure as number as PressureDifference,
+      bulkModulus: meanModulus,
+      inletDensity: density,
+      dynamicViscosity,
+    };
+    const ratios = drivenPumps.pumps.map(({ ratio }) => ratio);
+    return [
+      new FuelPumpLimit({ pump: pumpBuild, duty, ratios, injectorReturn }),
+      new InjectionWindowLimit({ ...injector, density }),
+    ];
+  },
   formula:
-    "\\dot m_f\\,(1 + \\lambda_i) \\le \\dot m_p(N), \\qquad 360^\\circ N\\left(\\frac{V_f}{q_n} + \\frac{t_n}{2}\\right) \\le \\theta_{lim}",
+    "\\dot m_f\\,(1 + \\lambda_i) \\le \\sum \\dot m_p(i_f N), \\qquad 360^\\circ N\\left(\\frac{V_f}{q_n} + \\frac{t_{no} + t_{nc}}{2}\\right) \\le \\theta_{lim}",
   source: "the fuel sheet's own relations, asked at any speed and load",
-  assumptions: ["Rail pressure and the pump's filling are those of the promised point at all speeds and loads."],
+  assumptions: [
+    "Rail pressure and the holes' discharge are those of the promised point at all speeds and loads; all fuel at one go.",
+  ],
 });
 
-interface FuelPump {
-  readonly fuelPumpDriveRatio: Ratio;
-  readonly pumpDisplacement: VolumePerTurn;
-  readonly pumpFilling: Fraction;
-  readonly fuelDensityAtPump: Density;
+interface FuelPumps {
+  readonly pump: PlungerPump;
+  readonly duty: Omit<PumpDuty, "pumpSpeed">;
+  /** turns of each pump in one of the crank [–] */
+  readonly ratios: readonly Ratio[];
   readonly injectorReturn: Fraction;
 }
 
-/** The pump delivers what is injected, and what the injectors give back. */
+/** The pumps deliver what is injected, and what the injectors give back. */
 class FuelPumpLimit implements ExternalLimit {
   readonly key = "fuelPump";
   readonly name = "Fuel pump delivery";
   readonly kind = "massFlow";
-  private readonly pump: FuelPump;
+  private readonly pumps: FuelPumps;
+  #last: { readonly engineSpeed: number; readonly delivery: number } | undefined;
 
-  constructor({ fuelPumpDriveRatio, pumpDisplacement, pumpFilling, fuelDensityAtPump, injectorReturn }: FuelPump) {
-    this.pump = { fuelPumpDriveRatio, pumpDisplacement, pumpFilling, fuelDensityAtPump, injectorReturn };
+  constructor(pumps: FuelPumps) {
+    this.pumps = pumps;
   }
 
   use({ engineSpeed, fuelFlow }: ExternalState) {
-    const { fuelPumpDriveRatio, pumpDisplacement, pumpFilling, fuelDensityAtPump, injectorReturn } = this.pump;
-    return {
-      value: fuelFlow * (1 + injectorReturn),
-      limit: pumpMassFlow({
-        displacement: pumpDisplacement,
-        byMass: pumpFilling,
-        inletDensity: fuelDensityAtPump,
-        pumpSpeed: (engineSpeed * fuelPumpDriveRatio) as RotationalSpeed,
-      }),
-    };
+    return { value: fuelFlow * (1 + this.pumps.injectorReturn), limit: this.delivery(engineSpeed) };
+  }
+
+  /** Delivery of all pumps [kg/s]; that of the last speed is kept, since a solver asks for it again and again. */
+  private delivery(engineSpeed: RotationalSpeed): number {
+    if (this.#last?.engineSpeed === engineSpeed) return this.#last.delivery;
+    const { pump, duty, ratios } = this.pumps;
+    let delivery = 0;
+    for (const ratio of ratios) {
+      delivery += pumpAtSpeed(pump, { ...duty, pumpSpeed: (engineSpeed * ratio) as RotationalSpeed }).delivery;
+    }
+    this.#last = { engineSpeed, delivery };
+    return delivery;
   }
 }
 
 interface Injector {
   readonly cylinders: Count;
-  readonly fuelDensityAtPump: Density;
+  readonly density: Density;
   readonly nozzleArea: Area;
-  readonly nozzleDischarge: Fraction;
+  readonly dischargeMet: Ratio;
   readonly railPressure: Pressure;
-  readonly needleRamps: Time;
+  readonly needleOpening: Time;
+  readonly needleClosing: Time;
   readonly injectionWindow: CrankAngle;
   readonly effectiveCompressionRatio: Ratio;
   readonly compressionExponent: Ratio;
@@ -113,7 +134,6 @@ class InjectionWindowLimit implements ExternalLimit {
 
   use({ engineSpeed, fuelFlow, manifoldPressure }: ExternalState) {
     const at = this.injector;
-    const half = (at.needleRamps / 2) as Time;
     const mass = fuelMassPerStroke({ fuelFlow, engineSpeed, cylinders: at.cylinders });
     const { mean } = cylinderPressureDuringInjection({
       manifoldPressure,
@@ -122,16 +142,16 @@ class InjectionWindowLimit implements ExternalLimit {
       firingRiseRatio: at.firingRise,
     });
     const time = injectionDuration({
-      volumePerStroke: fuelVolumePerStroke(mass, at.fuelDensityAtPump),
+      volumePerStroke: fuelVolumePerStroke(mass, at.density),
       nozzleFlow: nozzleFlow({
         area: at.nozzleArea,
-        dischargeCoefficient: at.nozzleDischarge as number as Ratio,
+        dischargeCoefficient: at.dischargeMet,
         railPressure: at.railPressure,
         cylinderPressure: mean,
-        density: at.fuelDensityAtPump,
+        density: at.density,
       }),
-      openingTime: half,
-      closingTime: half,
+      openingTime: at.needleOpening,
+      closingTime: at.needleClosing,
     });
     return { value: crankAngleOf(time, engineSpeed), limit: at.injectionWindow };
   }

@@ -34,9 +34,10 @@ export const compressorField = figure({
         ["From surge", units.unit("fraction")],
         ["From choke", units.unit("fraction")],
         "Inside the field",
+        "May run",
       ],
       rows: fieldRuns(run).flatMap((each, bank) =>
-        each.map(({ engineSpeed, result, promised }) => [
+        each.map(({ engineSpeed, result, promised, given }) => [
           `${banksOf(run)[bank]!.name}, ${units.text("rotationalSpeed", engineSpeed)}${promised ? ", promised" : ""}`,
           units.number("rotationalSpeed", engineSpeed),
           units.number("massFlow", result.correctedFlow),
@@ -46,6 +47,7 @@ export const compressorField = figure({
           units.number("fraction", result.surgeMargin),
           units.number("fraction", result.chokeMargin),
           isOutside(result) ? "no" : "yes",
+          given ? "yes" : "no",
         ]),
       ),
     };
@@ -56,9 +58,10 @@ export const compressorField = figure({
 /** What one bank does at the promised speed, and where it comes nearest to surge. */
 function bankWords(name: string, run: readonly FieldRun[], units: FigureUnits): string {
   const here = run.find(({ promised }) => promised);
-  const opening = here ? atPromise(name, here, units) : "";
+  const opening = here?.given ? atPromise(name, here, units) : "";
   if (run.length === 0) return "";
-  const nearest = run.reduce((least, each) => (each.result.surgeMargin < least.result.surgeMargin ? each : least));
+  const given = run.some((each) => each.given) ? run.filter((each) => each.given) : run;
+  const nearest = given.reduce((least, each) => (each.result.surgeMargin < least.result.surgeMargin ? each : least));
   const outside = run.filter(({ result }) => isOutside(result)).length;
   const { surgeMargin } = nearest.result;
   const speed = units.text("rotationalSpeed", nearest.engineSpeed);

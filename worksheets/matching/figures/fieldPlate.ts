@@ -9,7 +9,7 @@ import type { FieldRun } from "./fieldSpan";
 import { type FieldView, fieldView } from "./fieldView";
 import { fieldWords } from "./fieldWords";
 import { operatingLine, runCorners } from "./operatingLine";
-import { isLeap, type Run } from "./run";
+import { attained, isLeap, type Run } from "./run";
 
 /** The banks of a path, in the order of flow. */
 export function banksOf({ matchBuild }: Run): readonly CompressorBankElement[] {
@@ -28,7 +28,8 @@ export function fieldRuns(run: Run): readonly (readonly FieldRun[])[] {
       const { engineSpeed } = point;
       const result = point.point.banks[bank]!;
       row += 1;
-      return [{ row: row - 1, engineSpeed, result, promised: engineSpeed === ratedSpeed, joined }];
+      const given = attained(point) !== undefined;
+      return [{ row: row - 1, engineSpeed, result, promised: engineSpeed === ratedSpeed, given, joined }];
     }),
   );
 }

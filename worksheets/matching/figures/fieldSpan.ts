@@ -8,6 +8,8 @@ export interface FieldRun {
   readonly engineSpeed: RotationalSpeed;
   readonly result: BankResult;
   readonly promised: boolean;
+  /** Whether the engine may run here, and gives power. */
+  readonly given: boolean;
   /** How it hangs together with the point before: no line where a speed between them gives nothing. */
   readonly joined: "line" | "leap" | "apart";
 }
@@ -46,4 +48,9 @@ export function unknownSpeeds(
 export function isOutside({ extrapolated, surgeMargin, chokeMargin }: BankResult): boolean {
   const onEdge = Math.min(Math.abs(surgeMargin), Math.abs(chokeMargin)) < 1e-6;
   return extrapolated && !onEdge;
+}
+
+/** Whether the line is broken at a point: outside the field, or where the parts give nothing. */
+export function isUnsure({ result, given }: FieldRun): boolean {
+  return !given || isOutside(result);
 }

@@ -1,6 +1,6 @@
 import { figures, type Group, leading, reading, share, wrapped, write } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
-import { unknownSpeeds, speedsOf } from "./fieldSpan";
+import { isUnsure, speedsOf, unknownSpeeds } from "./fieldSpan";
 import type { FieldShown } from "./fieldView";
 
 /** Words above a field: what is drawn, and the state to which it is referred. Gives back where its scales begin. */
@@ -15,6 +15,7 @@ export function fieldWords(group: Group, shown: FieldShown, top: number, width: 
       ? "Rings: the most that each speed of the engine gives. Diamond: promised speed and power."
       : "No speed of the engine is found to run here.",
     ...(margin > 0 ? [`Dotted: ${share(units, margin)} away from surge.`] : []),
+    ...(run.some(isUnsure) ? ["Broken line: outside the field, or nothing is given."] : []),
     ...(known ? [] : ["Hatched: beyond the speeds that the field knows."]),
     ...(measured.length > 0 ? ["Crosses: measured."] : []),
   ];

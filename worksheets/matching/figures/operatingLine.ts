@@ -1,5 +1,5 @@
 import { type Group, px, spotAt } from "../../drawing";
-import { type FieldRun, isOutside } from "./fieldSpan";
+import { type FieldRun, isUnsure } from "./fieldSpan";
 import type { FieldView } from "./fieldView";
 import type { Corner } from "./shapes";
 import { smoothLine } from "./smoothLine";
@@ -43,9 +43,9 @@ interface Piece {
 function pieces(run: readonly FieldRun[], corners: readonly Corner[]): readonly Piece[] {
   const all: Piece[] = [];
   for (let i = 1; i < run.length; i += 1) {
-    const { joined, result } = run[i]!;
+    const { joined } = run[i]!;
     if (joined === "apart") continue;
-    const outside = isOutside(result) || isOutside(run[i - 1]!.result);
+    const outside = isUnsure(run[i]!) || isUnsure(run[i - 1]!);
     const look = joined === "leap" ? "leap running" : outside ? "running outside" : "running";
     const last = all.at(-1);
     if (last?.look === look && last.corners.at(-1) === corners[i - 1]) last.corners.push(corners[i]!);

@@ -1,0 +1,182 @@
+import { propellerPower } from "../../lib/cooling";
+import { fuelDensity } from "../../lib/fluid";
+import { fuelEndurance, fuelFlowAtLoad, meanDuty } from "../../lib/fuel";
+import { cell, structure } from "../../lib/graph";
+import type {
+  Fraction,
+  Length,
+  Mass,
+  MassFlow,
+  Power,
+  Pressure,
+  RotationalSpeed,
+  Time,
+  Velocity,
+} from "../../lib/quantity";
+import { fuelFlow, indicatedPower } from "../air-demand/cells";
+import { ratedPower, ratedSpeed } from "../brief/cells";
+import {
+  boatSpeed,
+  cruiseShare,
+  dutyCycle,
+  fuelPropellerExponent,
+  hullExponent,
+  tankReserve,
+  tankStart,
+  tankVolume,
+} from "./inputs";
+import { fuelInUse } from "./pumpWork";
+
+export const usableFuel = cell("usableFuel", {
+  label: "Fuel that may be used",
+  kind: "mass",
+  symbol: "m_t",
+  from: { tankVolume, tankReserve, fuelInUse, tankStart },
+  compute: ({ tankVolume, tankReserve, fuelInUse, tankStart }) =>
+    (tankVolume *
+      (1 - tankReserve) *
+      fuelDensity(fuelInUse, { temperature: tankStart, pressure: 101325 as Pressure })) as Mass,
+  formula: "m_t = V_t\\,(1 - \\sigma_t)\\,\\rho(T_{t,0})",
+  source: "definition",
+});
+
+const phaseOf =
+  (at: { fuelFlow: MassFlow; ratedPower: Power; indicatedPower: Power }) =>
+  (speedShare: number, powerShare: number): MassFlow =>
+    fuelFlowAtLoad(
+      { fuelFlow: at.fuelFlow, brakePower: at.ratedPower, indicatedPower: at.indicatedPower },
+      { speedShare: speedShare as Fraction, powerShare: powerShare as Fraction },
+    );
+
+export const duty = structure("duty", {
+  label: "Fuel of each phase of the duty cycle",
+  from: { dutyCycle, fuelFlow, ratedPower, indicatedPower },
+  compute: ({ dutyCycle, ...anchor }) => {
+    const flowAt = phaseOf(anchor);
+    const whole = dutyCycle.reduce((sum, { time }) => sum + time, 0);
+    if (whole <= 0) throw new RangeError("duty: no phase of the duty cycle has a share of the time; give one a share");
+    const phases = dutyCycle.map(({ phase, time, speed, power, way }) => ({
+      phase,
+      timeShare: (time / whole) as Fraction,
+      fuelFlow: flowAt(speed, power),
+      way,
+    }));
+    const mean = meanDuty(phases);
+    return {
+      ...mean,
+      phases: phases.map((phase) => ({
+        ...phase,
+        fuelShare: (mean.fuelFlow > 0 ? (phase.timeShare * phase.fuelFlow) / mean.fuelFlow : 0) as Fraction,
+      })),
+    };
+  },
+  formula: "\\dot m_{day} = \\sum \\tau\\,\\dot m_f\\,\\frac{P + (P_i - P_b)\\,\\nu^2}{P_i}",
+  source: "Willans's line (from memory): one gross indicated efficiency, losses with the square of speed",
+  assumptions: ["τ are the shares of time, ν the shares of the promised speed; P is the phase's power."],
+});
+
+export const meanFuelFlow = cell("meanFuelFlow", {
+  label: "Mean fuel flow over the duty cycle",
+  kind: "massFlow",
+  hint: "fuel",
+  symbol: "\\dot m_{day}",
+  from: { duty },
+  compute: ({ duty }) => duty.fuelFlow,
+  formula: "\\dot m_{day} = \\sum \\tau\\,\\dot m_\\tau",
+  source: "weighted mean",
+});
+
+export const runTime = cell("runTime", {
+  label: "Running time from full tank to reserve",
+  kind: "time",
+  hint: "running hours",
+  symbol: "t_{run}",
+  from: { usableFuel, meanFuelFlow },
+  compute: ({ usableFuel, meanFuelFlow }) => fuelEndurance(usableFuel, meanFuelFlow),
+  formula: "t_{run} = \\frac{m_t}{\\dot m_{day}}",
+  source: "mass balance",
+});
+
+export const runDistance = cell("runDistance", {
+  label: "Way covered in that time",
+  kind: "length",
+  hint: "distance",
+  symbol: "s_{run}",
+  from: { duty, runTime },
+  compute: ({ duty, runTime }) => (duty.way * runTime) as Length,
+  formula: "s_{run} = t_{run}\\sum \\tau\\,v_\\tau",
+  source: "definition",
+});
+
+/** A boat on its propeller curve. */
+export interface RangePoint {
+  readonly engineSpeed: RotationalSpeed;
+  readonly power: Power;
+  readonly way: Velocity;
+  readonly fuelFlow: MassFlow;
+  readonly time: Time;
+  readonly range: Length;
+}
+
+/** Shares of the promised speed at which the boat is looked at. */
+const boatShares = [0.3, 0.4, 0.5, 0.6, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95, 1];
+
+export const propellerRange = structure("propellerRange", {
+  label: "In a boat: range along the propeller curve",
+  from: {
+    fuelFlow,
+    ratedPower,
+    indicatedPower,
+    ratedSpeed,
+    usableFuel,
+    boatSpeed,
+    hullExponent,
+    fuelPropellerExponent,
+    cruiseShare,
+  },
+  compute: (at) => {
+    const flowAt = phaseOf(at);
+    const point = (share: number): RangePoint => {
+      const engineSpeed = (at.ratedSpeed * share) as RotationalSpeed;
+      const power = propellerPower({
+        ratedPower: at.ratedPower,
+        ratedSpeed: at.ratedSpeed,
+        speed: engineSpeed,
+        exponent: at.fuelPropellerExponent,
+      });
+      const flow = flowAt(share, power / at.ratedPower);
+      const time = fuelEndurance(at.usableFuel, flow);
+      const way = (at.boatSpeed * share ** at.hullExponent) as Velocity;
+      return { engineSpeed, power, way, fuelFlow: flow, time, range: (way * time) as Length };
+    };
+    return { curve: boatShares.map(point), cruise: point(at.cruiseShare) };
+  },
+  formula: "s = \\frac{m_t}{\\dot m(\\nu)}\\,v_{boat}\\,\\nu^{x_{hull}}, \\qquad P = P_b\\,\\nu^{x_{prop}}",
+  source: "propeller law; Willans's line (from memory)",
+  assumptions: [
+    "Calm water, clean bottom, one steady speed from full tank to reserve; ν is the share of the promised speed.",
+  ],
+});
+
+export const cruiseRange = cell("cruiseRange", {
+  label: "In a boat: range at cruise",
+  kind: "length",
+  hint: "boat",
+  symbol: "s_{cr}",
+  from: { propellerRange },
+  compute: ({ propellerRange }) => propellerRange.cruise.range,
+  formula: "s_{cr} = \\frac{m_t}{\\dot m(\\nu_{cr})}\\,v_{boat}\\,\\nu_{cr}^{x_{hull}}",
+  source: "propeller law; Willans's line (from memory)",
+});
+
+export const boatRange = cell("boatRange", {
+  label: "In a boat: range at the promised speed",
+  kind: "length",
+  hint: "boat",
+  symbol: "s_{boat}",
+  from: { propellerRange },
+  compute: ({ propellerRange }) => propellerRange.curve.at(-1)!.range,
+  formula: "s_{boat} = \\frac{m_t}{\\dot m_f}\\,v_{boat}",
+  source: "definition",
+});
+

@@ -1,0 +1,158 @@
+import { cylinderPressureAt } from "../../../lib/fuel";
+import type { CrankAngle } from "../../../lib/quantity";
+import { axisRoom, dimension, figures, type Group, leading, plate, px, spot, textWidth, write } from "../../drawing";
+import { type FigureUnits, figure } from "../../sheet";
+import { latestEnd, peakAngle } from "../inputs";
+import { cylinderTrace, injectionCourse } from "../timing";
+import { lineThrough, type Plot, plot } from "./plot";
+
+/** A crank angle with its sign, as a drawing has it. */
+export function degrees(units: FigureUnits, angle: number): string {
+  return `${figures(units.number("crankAngle", angle), 3)}°`;
+}
+
+const rateHeight = 170;
+const pressureHeight = 130;
+
+export const injectionTimeline = figure({
+  key: "injection",
+  title: "Injections along the crank, and what they spray against",
+  from: { injectionCourse, cylinderTrace, latestEnd, peakAngle },
+  describe: (at, units) => {
+    const { pulses, last } = at.injectionCourse;
+    const each = pulses.map(
+      ({ name, start, end, volume }) =>
+        `${name.toLowerCase()} injection ${units.text("volumePerStroke", volume)} from ${degrees(units, start)} to ${degrees(units, end)}`,
+    );
+    const left = at.latestEnd - last;
+    return [
+      `Counted from top dead centre: ${each.join("; ") || "no fuel at 0°"}.`,
+      `The pressure in the cylinder is ${units.text("pressure", at.cylinderTrace.compression, "boost")} there and peaks at ${units.text("pressure", at.cylinderTrace.peak, "boost")}.`,
+      `The last fuel may come at ${degrees(units, at.latestEnd)}: ${degrees(units, Math.abs(left))} ${left >= 0 ? "are left" : "are missing"}.`,
+    ].join(" ");
+  },
+  draw: (at, { width, units }) => {
+    const { pulses, first, last } = at.injectionCourse;
+    const crank = (angle: number) => units.number("crankAngle", angle);
+    const rate = (flow: number) => units.number("volumeFlow", flow, "small");
+    const bar = (pressure: number) => units.number("pressure", pressure, "boost");
+    const margin = 0.08;
+    const from = Math.min(first, 0) - margin;
+    const to = Math.max(last, at.latestEnd, at.peakAngle) + 1.6 * margin;
+    const highest = Math.max(...pulses.flatMap((pulse) => pulse.rate.map(({ flow }) => flow)), 1e-9);
+    const top = 56;
+    const pressureTop = top + rateHeight + axisRoom + 42;
+    const { svg, ground } = plate(width, pressureTop + pressureHeight + axisRoom + 4);
+    const left = 54;
+    const title = "Crank angle after top dead centre, °";
+    const upper = plot(ground, {
+      x: [crank(from), crank(to)],
+      y: [0, rate(highest) * 1.22],
+      xTitle: title,
+      yTitle: `Rate of injection, ${units.unit("volumeFlow", "small")}`,
+      width,
+      top,
+      height: rateHeight,
+      left,
+      titleAbove: 40,
+    });
+    const angles = Array.from({ length: 61 }, (_, i) => from + (i / 60) * (to - from));
+    const pressures = angles.map((angle) => cylinderPressureAt(at.cylinderTrace, angle as CrankAngle));
+    const lower = plot(ground, {
+      x: [crank(from), crank(to)],
+      y: [0, bar(at.cylinderTrace.peak) * 1.1],
+      xTitle: title,
+      yTitle: `Cylinder pressure, ${units.unit("pressure", "boost")}`,
+      width,
+      top: pressureTop,
+      height: pressureHeight,
+      left,
+    });
+    for (const each of [upper, lower]) deadCentre(ground, each);
+    pulses.forEach((pulse, row) => {
+      const points = pulse.rate.map(({ angle, flow }) => [upper.x(crank(angle)), upper.y(rate(flow))] as const);
+      const [begin, end] = [upper.x(crank(pulse.start)), upper.x(crank(pulse.end))];
+      ground.append("path").attr("class", "wash-1").attr("data-row", row).attr("d", `${lineThrough(points)}Z`);
+      ground.append("path").attr("class", "line-1").attr("d", lineThrough(points));
+      ground
+        .append("rect")
+        .attr("class", "wash")
+        .attr("x", px(begin))
+        .attr("y", lower.top)
+        .attr("width", px(end - begin))
+        .attr("height", lower.bottom - lower.top);
+      spot(ground, row, { x: begin - 6, y: upper.top, width: Math.max(12, end - begin + 12), height: rateHeight });
+      const words = pulse.name;
+      const half = textWidth(words, { bold: true }) / 2;
+      const crest = Math.min(...points.map(([, y]) => y));
+      const middle = Math.max(left + half, Math.min((begin + end) / 2, width - half - 2));
+      const inside = end - begin > 2 * half + 16;
+      write(ground, words, { x: middle, y: inside ? (upper.bottom + crest) / 2 : crest - 8, anchor: "middle", look: inside ? "one plain" : "one" });
+      if (!inside) return;
+      write(ground, units.text("volumePerStroke", pulse.volume).split(" per ")[0]!, {
+        x: middle,
+        y: (upper.bottom + crest) / 2 + leading,
+        anchor: "middle",
+        look: "mute plain",
+      });
+      dimension(ground, begin, end, crest - 10);
+      write(ground, degrees(units, pulse.end - pulse.start), { x: middle, y: crest - 15, anchor: "middle", look: "strong" });
+    });
+    ground
+      .append("path")
+      .attr("class", "line-2")
+      .attr("data-row", pulses.length + 1)
+      .attr("d", lineThrough(angles.map((angle, i) => [lower.x(crank(angle)), lower.y(bar(pressures[i]!))])));
+    limitAt(ground, upper, { at: crank(at.latestEnd), past: last > at.latestEnd, width, words: `last fuel by ${degrees(units, at.latestEnd)}`, row: pulses.length });
+    return svg;
+  },
+  table: (at, units) => {
+    const { pulses, last } = at.injectionCourse;
+    const rows = pulses.map(({ name, start, end, volume, opening }) => [
+      `${name} injection`,
+      units.number("crankAngle", start),
+      units.number("crankAngle", end),
+      units.number("volumePerStroke", volume),
+      units.number("fraction", opening),
+    ]);
+    return {
+      columns: [
+        "What",
+        ["From", "°"],
+        ["To", "°"],
+        ["Fuel", units.unit("volumePerStroke")],
+        ["Needle opens", units.unit("fraction")],
+      ],
+      rows: [
+        ...rows,
+        ["Latest end allowed", units.number("crankAngle", last), units.number("crankAngle", at.latestEnd), 0, 0],
+        ["Peak cylinder pressure", units.number("crankAngle", at.peakAngle), units.number("crankAngle", at.peakAngle), 0, 0],
+      ],
+    };
+  },
+});
+
+function deadCentre(group: Group, { x, top, bottom }: Plot): void {
+  group.append("path").attr("class", "center").attr("d", `M${px(x(0))},${bottom}V${top}`);
+}
+
+interface LimitMark {
+  readonly at: number;
+  readonly past: boolean;
+  readonly width: number;
+  readonly words: string;
+  readonly row: number;
+}
+
+function limitAt(group: Group, { x, top, bottom }: Plot, { at, past, width, words, row }: LimitMark): void {
+  const place = x(at);
+  group.append("path").attr("class", "limit").attr("data-row", row).attr("d", `M${px(place)},${bottom}V${top - 4}`);
+  const text = past ? `■ ${words}` : words;
+  const reach = textWidth(text, { bold: true }) / 2;
+  write(group, text, {
+    x: Math.max(2 + reach, Math.min(place, width - reach - 2)),
+    y: top - 10,
+    anchor: "middle",
+    look: past ? "past" : "strong",
+  });
+}
