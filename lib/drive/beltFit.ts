@@ -2,7 +2,7 @@ import { type Length, requirePositive } from "../quantity";
 import type { BeltLayout, BeltRun } from "./beltLayout";
 import { beltRun } from "./beltRun";
 import { type BeltSection, isToothed } from "./beltSection";
-import { takeUpOf, type TensionerPosition, tensionerPosition } from "./tensioner";
+import { takeUpOf, type TensionerPosition } from "./tensioner";
 import { layoutMoved, type TensionerMotion } from "./tensionerMotion";
 
 /** A run as drawn, the pulley that takes it up, and the belt that shall fit. */
@@ -22,13 +22,16 @@ export interface FitInputs {
 /** Below this difference a belt fits [m]: a ten-thousandth of a micrometre. */
 const closeEnough = 1e-10;
 
+/** Takes up less than this share of its way, and a pulley closes nothing from where it stands [–]. */
+const leastTakeUp = 1e-3;
+
 /**
  * Where a pulley on a slide or an arm closes a run on a belt, starting from where it is drawn [travel in m].
- * Newton's method with the exact take-up, a few runs long; where it leaves the reach, or a place where no belt can lie is
- * met, every place in reach is tried as tensionerPosition does.
+ * Newton's method with the exact take-up, a few runs long: quick, and true to the side on which the pulley stands. It
+ * does not search beyond a place where no belt can lie, as tensionerPosition does.
  *
  * @param fit layout and run as drawn, pulley, motion, reach and belt length [m]
- * @throws RangeError as tensionerPosition does, with the lengths that can be reached
+ * @throws RangeError with the length that it came to, if the belt is not met within reach on the pulley's own side
  * @source Newton's method on the exact length
  * @example tensionerFit({ ...((layout) => ({ layout, run: beltRun(layout) }))({ travel: "clockwise", pulleys: [{ name: "crank", x: 0, y: 0, pitchRadius: 0.05, contact: "toothed" }, { name: "blower", x: 0, y: 0.3, pitchRadius: 0.05, contact: "toothed" }] }), pulley: "blower", motion: { direction: 1.5707963268 }, reach: 0.1, beltLength: 0.96 }).travel // 0.0229204
  */
@@ -37,17 +40,30 @@ export function tensionerFit({ layout, run, pulley, motion, reach, beltLength }:
   requirePositive("tensionerFit: beltLength", beltLength, "m");
   const drawn = takeUpOf(run, pulley, motion);
   let at: TensionerPosition = { travel: 0 as Length, takeUp: drawn, run };
-  for (let step = 0; step < 12; step++) {
+  for (let step = 0; step < 16; step++) {
     const left = beltLength - at.run.length;
     if (Math.abs(left) < closeEnough) return at;
-    const travel = at.travel + left / at.takeUp;
     // On the other side of the place of least length the belt closes too, but not from here.
-    if (!(Math.abs(travel) <= reach) || at.takeUp * drawn <= 0) break;
-    const next = runAt({ layout, pulley, motion }, travel);
+    if (Math.abs(at.takeUp) < leastTakeUp || at.takeUp * drawn < 0) break;
+    const travel = Math.min(reach, Math.max(-reach, at.travel + left / at.takeUp));
+    if (travel === at.travel) break;
+    const next = nearestRun({ layout, pulley, motion }, at.travel, travel);
     if (next === undefined) break;
-    at = { travel: travel as Length, takeUp: takeUpOf(next, pulley, motion), run: next };
+    at = { ...next, takeUp: takeUpOf(next.run, pulley, motion) };
   }
-  return tensionerPosition({ layout, pulley, ...motion, travel: [-reach as Length, reach], beltLength });
+  throw new RangeError(
+    `tensionerFit: beltLength is ${Number(beltLength.toPrecision(6))} m; moving ${pulley} came to ${Number(at.run.length.toPrecision(6))} m at ${Number(at.travel.toPrecision(4))} m from where it is drawn`,
+  );
+}
+
+/** The run at a place along the pulley's way, or on the way there where no belt can lie so far. */
+function nearestRun(moved: Pick<FitInputs, "layout" | "pulley" | "motion">, from: number, to: number) {
+  for (let part = 1; part > 0.1; part /= 2) {
+    const travel = from + part * (to - from);
+    const run = runAt(moved, travel);
+    if (run !== undefined) return { travel: travel as Length, run };
+  }
+  return undefined;
 }
 
 function runAt({ layout, pulley, motion }: Pick<FitInputs, "layout" | "pulley" | "motion">, travel: number) {

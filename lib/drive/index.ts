@@ -34,7 +34,7 @@ export {
   type TightenedRun,
   type UnitTorques,
 } from "./tension";
-export { type PivotingTensioner, type SlidingTensioner, type TensionerPosition, tensionerPosition } from "./tensioner";
+export { type PivotingTensioner, type SlidingTensioner, takeUpOf, type TensionerPosition, tensionerPosition } from "./tensioner";
 export type { Arm, Slide, TensionerMotion } from "./tensionerMotion";
 export * from "./toothPairs";
 export * from "./toothProfiles";

@@ -55,9 +55,20 @@ export function tensionerPosition(tensioner: SlidingTensioner | PivotingTensione
   return { travel: distance as Length, takeUp: takeUpOf(run, pulley, motion), run };
 }
 
-/** Belt taken up for each metre that a pulley of a run moves [–]. */
+/**
+ * Belt taken up for each metre that a pulley of a run moves [–]: (t_in − t_out)·e, with the unit vectors of its two spans
+ * along the travel and of its motion.
+ *
+ * @param run a belt drawn tight, lengths in [m]
+ * @param pulley name of the pulley that moves [–], one of the run's
+ * @param motion its slide [rad] or the pivot of its arm [m]
+ * @throws RangeError if no pulley of the run has that name
+ * @source elementary geometry
+ * @example takeUpOf(beltRun({ travel: "clockwise", pulleys: [{ name: "crank", x: 0, y: 0, pitchRadius: 0.05, contact: "toothed" }, { name: "blower", x: 0, y: 0.3, pitchRadius: 0.05, contact: "toothed" }] }), "blower", { direction: 1.5707963268 }) // 2
+ */
 export function takeUpOf(run: BeltRun, pulley: string, motion: TensionerMotion): number {
   const at = run.pulleys.findIndex(({ name }) => name === pulley);
+  if (at < 0) throw new RangeError(`takeUpOf: no pulley of the run is called ${pulley}`);
   const direction = directionOf(run.pulleys[at]!, motion);
   return Math.cos(run.spans.at(at - 1)!.direction - direction) - Math.cos(run.spans[at]!.direction - direction);
 }

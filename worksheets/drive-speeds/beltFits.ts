@@ -1,12 +1,12 @@
 import { structure } from "../../lib/graph";
-import { beltRuns } from "./beltRuns";
+import { drawnBelts } from "./beltRuns";
 import { type FrontFit, fitsOf } from "./fitting";
 import { fittingSlack, stretchShare } from "./inputs";
 
 export const beltFits = structure("beltFits", {
   label: "Belts that fit, and where the tensioner stands for each",
-  from: { beltRuns, fittingSlack, stretchShare },
-  compute: ({ beltRuns, ...wanted }): readonly FrontFit[] => beltRuns.map((laid) => fitsOf(laid, wanted)),
+  from: { drawnBelts, fittingSlack, stretchShare },
+  compute: ({ drawnBelts, ...wanted }): readonly FrontFit[] => drawnBelts.map((laid) => fitsOf(laid, wanted)),
   formula: "L(s) = z\\,p, \\qquad \\Delta s = \\frac{\\Delta L}{\\mathrm{d}L/\\mathrm{d}s}",
   source: "Newton's method on the exact length; lengths of ISO 13050 (from memory)",
   assumptions: [

@@ -1,4 +1,4 @@
-import { laidBelt } from "../../lib/drive";
+import { beltAtSpeeds, drawnBelt } from "../../lib/drive";
 import { structure } from "../../lib/graph";
 import type { RotationalSpeed } from "../../lib/quantity";
 import { blowerHighestSpeed } from "../boost/inputs";
@@ -6,7 +6,7 @@ import { idleSpeed, maximumSpeed, ratedSpeed } from "../brief/cells";
 import { rawWaterHighestSpeed } from "../marine-cooling/inputs";
 import { belts, frontPulleys } from "./beltTables";
 import { beltChecks } from "./beltChecks";
-import { alongTheBelt, frontBeltsOf, type LaidFrontBelt } from "./frontBelts";
+import { alongTheBelt, type DrawnFrontBelt, frontBeltsOf, type LaidFrontBelt } from "./frontBelts";
 import {
   blowerDrivenTeeth,
   blowerDriverTeeth,
@@ -39,9 +39,26 @@ export const frontBelts = structure("frontBelts", {
   ],
 });
 
+export const drawnBelts = structure("drawnBelts", {
+  label: "Belts as drawn",
+  from: { frontBelts, crankRotation },
+  compute: ({ frontBelts, crankRotation }): readonly DrawnFrontBelt[] =>
+    frontBelts.map(({ section, members, ...belt }) => ({
+      mark: belt.mark,
+      belt,
+      ...drawnBelt({ name: belt.name, section, members: alongTheBelt(members, crankRotation), crankRotation }),
+    })),
+  formula: "L = \\sum_j l_j + \\sum_i r_i\\,\\beta_i",
+  source: "common tangents of circles; sections of ISO 13050 and ISO 9981 (from memory)",
+  assumptions: [
+    "l are the free spans, r the pitch radii and β the arcs of contact.",
+    "The belt is drawn tight along its pitch line and does not sag.",
+  ],
+});
+
 export const beltRuns = structure("beltRuns", {
-  label: "Belts as laid out",
-  from: { frontBelts, crankRotation, idleSpeed, cruiseSpeed, ratedSpeed, maximumSpeed, overspeedShare, meshLeast },
+  label: "Belts as they run",
+  from: { drawnBelts, idleSpeed, cruiseSpeed, ratedSpeed, maximumSpeed, overspeedShare, meshLeast },
   compute: (at): readonly LaidFrontBelt[] => {
     const speeds = {
       idle: at.idleSpeed,
@@ -50,23 +67,10 @@ export const beltRuns = structure("beltRuns", {
       maximum: at.maximumSpeed,
       overspeed: (at.maximumSpeed * (1 + at.overspeedShare)) as RotationalSpeed,
     };
-    return at.frontBelts.map(({ section, members, ...belt }) => ({
-      mark: belt.mark,
-      belt,
-      ...laidBelt({
-        name: belt.name,
-        section,
-        members: alongTheBelt(members, at.crankRotation),
-        crankRotation: at.crankRotation,
-        speeds,
-      }),
-    }));
+    return at.drawnBelts.map((drawn) => ({ ...beltAtSpeeds(drawn, speeds), mark: drawn.mark, belt: drawn.belt }));
   },
-  formula: "L = \\sum_j l_j + \\sum_i r_i\\,\\beta_i",
-  source: "common tangents of circles; sections of ISO 13050 and ISO 9981 (from memory)",
-  assumptions: [
-    "l are the free spans, r the pitch radii and β the arcs of contact.",
-    "The belt is drawn tight along its pitch line and does not sag.",
-  ],
+  formula: "n = i\\,N, \\qquad v = 2\\pi\\,r_{crank}\\,N",
+  source: "definition",
+  assumptions: ["Overspeed stands above the highest engine speed by the share stated."],
   checks: (laid, { meshLeast }) => laid.flatMap((each) => beltChecks(each, meshLeast)),
 });

@@ -3,12 +3,13 @@ import {
   isToothed,
   type OfferedBelt,
   type Point,
+  takeUpOf,
   type TensionerMotion,
   type TensionerPosition,
   tensionerFit,
 } from "../../lib/drive";
 import type { Angle, Count, Fraction, Length } from "../../lib/quantity";
-import type { LaidFrontBelt } from "./frontBelts";
+import type { DrawnFrontBelt } from "./frontBelts";
 
 /** A belt, and where the pulley that takes up must stand for it. */
 export interface Offer {
@@ -49,7 +50,7 @@ export interface FrontFit {
 const leastTakeUp = 0.05;
 
 /** A belt farther off than this is not looked for [m]. */
-const farthestLook = 0.3;
+const farthestLook = 0.12;
 
 /** What is asked of the pulley that takes up beside closing the run. */
 interface Wanted {
@@ -57,10 +58,10 @@ interface Wanted {
   readonly stretchShare: Fraction;
 }
 
-type Member = LaidFrontBelt["members"][number];
+type Member = DrawnFrontBelt["members"][number];
 
 /** The belts that fit a run, and where its tensioner stands for each. */
-export function fitsOf(laid: LaidFrontBelt, wanted: Wanted): FrontFit {
+export function fitsOf(laid: DrawnFrontBelt, wanted: Wanted): FrontFit {
   const { mark, name, section, run, layout, belt, members } = laid;
   const { member, by, motion } = moverOf(laid);
   const common = { mark, name, pulley: member.unit, by, reach: belt.slide };
@@ -90,7 +91,11 @@ export function fitsOf(laid: LaidFrontBelt, wanted: Wanted): FrontFit {
 
   const inHand = beltInHand(laid, run.length);
   if (typeof inHand === "string") return { ...common, offers: [], fault: inHand };
-  const near = beltsNear(section, run.length).filter(({ length }) => Math.abs(length - inHand.length) > 1e-9);
+  // Belts that would ask for more than the look, by the take-up as drawn, are not tried: most standard ones are far off.
+  const furthest = Math.abs(takeUpOf(run, member.unit, motion)) * reach;
+  const near = beltsNear(section, run.length).filter(
+    ({ length }) => Math.abs(length - inHand.length) > 1e-9 && Math.abs(length - run.length) < furthest,
+  );
   const others = near.flatMap((offered) => {
     const position = positionFor(offered.length);
     return position ? [offerOf(offered, position)] : [];
@@ -122,7 +127,7 @@ export function fitsOf(laid: LaidFrontBelt, wanted: Wanted): FrontFit {
 }
 
 /** The belt whose length is entered, or the nearest; or in words why that is none. */
-function beltInHand({ section, belt, name }: LaidFrontBelt, needed: Length): OfferedBelt | string {
+function beltInHand({ section, belt, name }: DrawnFrontBelt, needed: Length): OfferedBelt | string {
   if (!isToothed(section)) return { length: belt.length > 0 ? belt.length : needed, standard: false };
   const teeth = Math.max(1, Math.round((belt.length > 0 ? belt.length : needed) / section.pitch));
   const length = (teeth * section.pitch) as Length;
@@ -139,7 +144,7 @@ interface Mover {
 }
 
 /** The pulley that takes up: the first that is mounted to move, or else the unit farthest from the crank. */
-export function moverOf({ members }: LaidFrontBelt): Mover {
+export function moverOf({ members }: DrawnFrontBelt): Mover {
   const moving = members.find(({ mount, role }) => mount !== "fixed" && role !== "crank");
   if (moving?.mount === "pivoting") return { member: moving, by: "arm", motion: { pivot: moving.guide } };
   if (moving) {

@@ -3,6 +3,7 @@ import {
   type BeltSection,
   beltSections,
   crankOf,
+  type DrawnBelt,
   type DriveMember,
   type LaidBelt,
   memberRatio,
@@ -31,13 +32,19 @@ export interface FrontBelt extends Omit<BeltRow, "section"> {
   readonly members: readonly FrontMember[];
 }
 
-/** A belt of the table as it lies and runs. */
-export interface LaidFrontBelt extends LaidBelt<FrontMember> {
+/** What a laid belt keeps of its rows. */
+interface OfTables {
   /** letter by which the tables know it */
   readonly mark: BeltRow["mark"];
   /** the belt's row: letter, width, set tension and the maker's numbers */
   readonly belt: Omit<FrontBelt, "section" | "members">;
 }
+
+/** A belt of the table as it lies. */
+export type DrawnFrontBelt = DrawnBelt<FrontMember> & OfTables;
+
+/** A belt of the table as it lies and runs. */
+export type LaidFrontBelt = LaidBelt<FrontMember> & OfTables;
 
 /** What belts and pulleys take from lines and sheets of their own. */
 export interface OwnedElsewhere {
@@ -128,11 +135,28 @@ export function alongTheBelt<Member>(
   return crank !== undefined && rotation === "counterclockwise" ? [crank, ...others.reverse()] : clockwise;
 }
 
+/** Written out: spreading rows of so many columns took most of the time of putting the tables together. */
 function memberOf(
   pulley: PulleyRow,
   row: number,
   own: { readonly teeth: Count; readonly highestSpeed: RotationalSpeed },
 ): Omit<FrontMember, "ratio"> {
-  const { guideX, guideY, belt: _, ...stated } = pulley;
-  return { ...stated, ...own, row, guide: { x: guideX, y: guideY } };
+  return {
+    unit: pulley.unit,
+    role: pulley.role,
+    contact: pulley.contact,
+    teeth: own.teeth,
+    diameter: pulley.diameter,
+    x: pulley.x,
+    y: pulley.y,
+    shaftEnd: pulley.shaftEnd,
+    mustTurn: pulley.mustTurn,
+    lowestSpeed: pulley.lowestSpeed,
+    highestSpeed: own.highestSpeed,
+    burstSpeed: pulley.burstSpeed,
+    row,
+    mount: pulley.mount,
+    guide: { x: pulley.guideX, y: pulley.guideY },
+    power: pulley.power,
+  };
 }

@@ -30,6 +30,8 @@ const pushShare = 1 / 64;
 
 const speedNames = ["idle", "cruise", "rated", "maximum", "overspeed"] as const satisfies readonly (keyof DriveSpeeds)[];
 
+const upToHighest = speedNames.slice(0, 4);
+
 /** What is laid on top of the units' mean torques. */
 interface Factors {
   readonly torsionalShare: Fraction;
@@ -63,8 +65,16 @@ export function loadedBelt(laid: LaidFrontBelt, loads: readonly UnitLoad[], fact
     speedNames.map((speed) => [speed, runningTensions(heldAt(speed, 1))]),
   ) as unknown as Record<keyof DriveSpeeds, HeldTensions>;
   const peakTimes = 1 + factors.torsionalShare;
+  // A speed at which another has as much pull and as fast a belt never asks for the most width.
+  const outdoes = (other: keyof DriveSpeeds, speed: keyof DriveSpeeds, later: boolean): boolean => {
+    const [more, faster] = [
+      mean[other].effectivePull - mean[speed].effectivePull,
+      laid.beltSpeed[other] - laid.beltSpeed[speed],
+    ];
+    return more >= 0 && faster >= 0 && (more > 0 || faster > 0 || later);
+  };
   // Overspeed is a moment, without load from the engine: tension is judged up to the highest speed.
-  const peaks = speedNames.slice(0, 4).map((speed) => {
+  const peaks = upToHighest.map((speed) => {
     const held = heldAt(speed, peakTimes);
     return { speed, held, tensions: runningTensions(held) };
   });
@@ -73,7 +83,8 @@ export function loadedBelt(laid: LaidFrontBelt, loads: readonly UnitLoad[], fact
   const centrifugal = ratedPeak.held.centrifugalTension;
 
   const meshes = run.pulleys.flatMap(({ teethInMesh }) => (teethInMesh === undefined ? [] : [teethInMesh]));
-  const widths = speedNames.slice(0, 4).map((speed) =>
+  const asking = upToHighest.filter((speed, i) => !upToHighest.some((other, j) => outdoes(other, speed, j > i)));
+  const widths = asking.map((speed) =>
     orFault(() =>
       beltWidthNeeded({
         section,

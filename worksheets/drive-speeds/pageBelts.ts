@@ -2,8 +2,7 @@ import { blowerHighestSpeed } from "../boost/inputs";
 import { idleSpeed, maximumSpeed } from "../brief/cells";
 import { type Block, drawn, heading, lines, prose, tabulated } from "../sheet";
 import { beltFits } from "./beltFits";
-import { beltRuns, frontBelts } from "./beltRuns";
-import { belts, frontPulleys } from "./beltTables";
+import { beltRuns, drawnBelts, frontBelts } from "./beltRuns";
 import { blowerBeltLength, blowerBeltSpeed, blowerSpeed, blowerTopSpeed, rawWaterPumpSpeed } from "./cells";
 import { speedWindows } from "./figures/speedWindows";
 import { driveFindings } from "./findings";
@@ -35,9 +34,8 @@ export const beltBlocks: readonly Block[] = [
     rawWaterDriverTeeth,
     rawWaterDrivenTeeth,
     rawWaterDriveRatio,
-    belts,
-    frontPulleys,
     frontBelts,
+    drawnBelts,
     meshLeast,
     beltRuns,
   ),
