@@ -54,9 +54,23 @@ export interface Figure<F extends References = References, L extends References 
   readonly table: (values: ValuesOf<F>, units: FigureUnits) => FigureTable;
   /** Drawn when the hand rests, since it needs more than a frame allows; until then the last picture stands dimmed. */
   readonly atRest?: boolean;
+  /** It lays the build's installations side by side: its values also hold those of each, see Across. */
+  readonly across?: boolean;
   /** Pieces of it can be moved, and are rows of a table. */
   readonly board?: Board<ValuesOf<F>>;
   readonly follow?: Following<L>;
+}
+
+/** Values of a figure in one installation of the build. */
+export interface InInstallation<Values> {
+  readonly key: string;
+  readonly label: string;
+  readonly values: Values;
+}
+
+/** What a figure across installations has among its values: all of them, the one shown as well; left out where there is but one to be had. */
+export interface Across<Values> {
+  readonly installations?: readonly InInstallation<Values>[];
 }
 
 /** Declares a figure; the values' types follow from `from`. */

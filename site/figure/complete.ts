@@ -13,9 +13,19 @@ export function followed(figure: Figure, values: Pick<Evaluation, "get">, pictur
   figure.follow.move(picture, Object.values(now).some(isRefusal) ? undefined : (now as never));
 }
 
-/** A drawing of present values, none of which is refused, with what follows the hand where it belongs. */
-export function completeDrawing(figure: Figure, values: Pick<Evaluation, "get">, frame: FigureFrame): SVGSVGElement {
-  const picture = figure.draw(valuesOf(values, figure.from) as never, frame);
+/**
+ * A drawing of present values, none of which is refused, with what follows the hand where it belongs.
+ *
+ * @param own the figure's own values, as valuesOf or valuesAcross gives them
+ * @param values all values, for what follows
+ */
+export function completeDrawing(
+  figure: Figure,
+  own: Readonly<Record<string, unknown>>,
+  values: Pick<Evaluation, "get">,
+  frame: FigureFrame,
+): SVGSVGElement {
+  const picture = figure.draw(own as never, frame);
   followed(figure, values, picture);
   return picture;
 }

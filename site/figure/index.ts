@@ -1,3 +1,4 @@
+export * from "./across";
 export * from "./complete";
 export * from "./csv";
 export * from "./cursor";

@@ -12,7 +12,7 @@ import {
   raster,
   saveLine,
   standalone,
-  valuesOf,
+  valuesAcross,
 } from "../figure";
 import { figureUnits } from "../state";
 import { contained } from "./crash";
@@ -69,12 +69,12 @@ export function figurePart(desk: Desk, figure: Figure): Part {
   let stale = true;
   let width = 0;
 
-  const values = () => valuesOf(desk.values, figure.from);
+  const values = () => valuesAcross(figure, desk.values, desk.session);
   const inUnits = () => figureUnits(desk.session.state.units);
   const table = (): FigureTable => figure.table(values() as never, inUnits());
   const file = (): string => {
     const [now, units] = [values() as never, inUnits()];
-    return standalone(completeDrawing(figure, desk.values, { width: fileWidth, units }), {
+    return standalone(completeDrawing(figure, values(), desk.values, { width: fileWidth, units }), {
       title: figure.title,
       description: figure.describe(now, units),
     });
@@ -94,7 +94,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     }
     const units = inUnits();
     const words = figure.describe(now as never, units);
-    const picture = completeDrawing(figure, desk.values, { width, units, ...(board && { board: board.view(now, width) }) });
+    const picture = completeDrawing(figure, values(), desk.values, { width, units, ...(board && { board: board.view(now, width) }) });
     label(picture, figure, words);
     (board?.stage ?? place).replaceChildren(picture);
     board?.drawn(now);

@@ -3,7 +3,7 @@ import { unitNamed } from "../../lib/quantity";
 import { installationOf } from "../../worksheets/build/build";
 import type { Figure, Sheet, Tabulation } from "../../worksheets/sheet";
 import { h, symbol } from "../dom";
-import { completeDrawing, valuesOf } from "../figure";
+import { completeDrawing, valuesAcross } from "../figure";
 import { standingShape } from "../mark";
 import { marginWords } from "../mark/standing";
 import { applies, type Desk } from "../page/desk";
@@ -152,7 +152,7 @@ function tabulated(desk: Desk, evaluation: Evaluation, { title, of, columns, row
 }
 
 function drawn(desk: Desk, evaluation: Evaluation, figure: Figure): readonly HTMLElement[] {
-  const values = valuesOf(evaluation, figure.from);
+  const values = valuesAcross(figure, evaluation, desk.session);
   if (Object.values(values).some(isRefusal)) return [];
   const units = figureUnits(desk.session.state.units);
   try {
@@ -160,7 +160,7 @@ function drawn(desk: Desk, evaluation: Evaluation, figure: Figure): readonly HTM
       h(
         "figure",
         { class: "figure paper-figure" },
-        h("div", { class: "drawing" }, completeDrawing(figure, evaluation, { width: figureWidth, units })),
+        h("div", { class: "drawing" }, completeDrawing(figure, values, evaluation, { width: figureWidth, units })),
         h("figcaption", {}, h("strong", {}, figure.title), " ", h("span", { class: "described" }, figure.describe(values as never, units))),
       ),
     ];

@@ -56,6 +56,8 @@ export interface Session {
   /** Puts a measured value beside a cell's, or takes it away; an entry of its own. */
   measure(key: string, value: number | undefined, name: string): void;
   show(installation: string): void;
+  /** Everything as it is in an installation of the build, shown or not. */
+  evaluate(installation: string): Evaluation;
   /**
    * Puts another build on the page.
    *
@@ -175,6 +177,7 @@ export function createSession({ graph, program, build, name }: { graph: Graph; p
       if (state.build.measured?.[state.installation]?.[key] === value) return;
       change(withMeasured(state.build, state.installation, key, value), entryName);
     },
+    evaluate: (installation) => program.run(inputsOf(state.build, installation)),
     show: (installation) => {
       end();
       installationOf(state.build, installation);

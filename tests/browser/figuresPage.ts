@@ -9,6 +9,10 @@ import { powerStaircase } from "../../worksheets/air-demand/figures/powerStairca
 import { chargeStaircase } from "../../worksheets/boost/figures/chargeStaircase";
 import { altitude } from "../../worksheets/brief/figures/altitude";
 import { declaredValues } from "../../worksheets/build/build";
+import { beltTensions } from "../../worksheets/drive-speeds/figures/beltTensions";
+import { driveBudgets } from "../../worksheets/drive-speeds/figures/driveBudgets";
+import { installedRuns } from "../../worksheets/drive-speeds/figures/installedRuns";
+import { unitTorque } from "../../worksheets/drive-speeds/figures/unitTorque";
 import { frontDrives } from "../../worksheets/drive-speeds/figures/frontDrives";
 import { speedWindows } from "../../worksheets/drive-speeds/figures/speedWindows";
 import { boatReach } from "../../worksheets/fuel-delivery/figures/boatReach";
@@ -61,6 +65,10 @@ const figures: readonly Figure[] = [
   boatReach,
   frontDrives,
   speedWindows,
+  unitTorque,
+  beltTensions,
+  driveBudgets,
+  installedRuns,
   heatFlows,
   seaWaterLine,
   altitude,
@@ -77,16 +85,27 @@ function evaluated(changes: Showing["changes"]): ReturnType<typeof program.run> 
   return last.evaluation;
 }
 
+function valuesOf({ from, across }: Figure, evaluation: ReturnType<typeof program.run>): never {
+  const under = (each: ReturnType<typeof program.run>) =>
+    Object.fromEntries(Object.entries(from).map(([name, reference]) => [name, each.require(reference)]));
+  const values = under(evaluation);
+  if (!across) return values as never;
+  // Two installations: as declared, and as the case has it.
+  const installations = [
+    { key: "first", label: "As declared", values: under(program.run(declaredValues(graph))) },
+    { key: "second", label: "As in this case", values },
+  ];
+  return { ...values, installations } as never;
+}
+
 function show({ key, changes, width, system }: Showing): Seen {
   const figure = figureOf(key);
   const evaluation = evaluated(changes);
-  const values = Object.fromEntries(
-    Object.entries(figure.from).map(([name, reference]) => [name, evaluation.require(reference)]),
-  ) as never;
+  const values = valuesOf(figure, evaluation);
   const frame = { width, units: figureUnits({ system, own: {} }) };
-  const picture = completeDrawing(figure, evaluation, frame);
+  const picture = completeDrawing(figure, values, evaluation, frame);
   document.body.replaceChildren(picture);
-  const again = completeDrawing(figure, evaluation, frame);
+  const again = completeDrawing(figure, values, evaluation, frame);
   const faults = [
     ...(again === picture ? ["the same element came twice"] : []),
     ...(again.outerHTML === picture.outerHTML ? [] : ["the same values drew another picture"]),

@@ -21,7 +21,11 @@ import {
   wrapped,
 } from "../../worksheets/drawing";
 import { frontPulleys } from "../../worksheets/drive-speeds/beltTables";
+import { beltTensions } from "../../worksheets/drive-speeds/figures/beltTensions";
+import { driveBudgets } from "../../worksheets/drive-speeds/figures/driveBudgets";
 import { frontDrives } from "../../worksheets/drive-speeds/figures/frontDrives";
+import { installedRuns } from "../../worksheets/drive-speeds/figures/installedRuns";
+import { unitTorque } from "../../worksheets/drive-speeds/figures/unitTorque";
 import { speedWindows } from "../../worksheets/drive-speeds/figures/speedWindows";
 import { boatReach } from "../../worksheets/fuel-delivery/figures/boatReach";
 import { injectionTimeline } from "../../worksheets/fuel-delivery/figures/injectionTimeline";
@@ -48,6 +52,10 @@ const all: readonly Figure[] = [
   boatReach,
   frontDrives,
   speedWindows,
+  unitTorque,
+  beltTensions,
+  driveBudgets,
+  installedRuns,
   heatFlows,
   seaWaterLine,
   altitude,
@@ -57,8 +65,16 @@ const customary = figureUnits({ system: "US", own: {} });
 const boat = { heatCarrier: "seaWater", ratedPower: 387770, ratedSpeed: 40, maximumSpeed: 43.3 };
 
 function valuesOf(shown: Figure, changes: Readonly<Record<string, unknown>> = {}): Record<string, never> {
-  const evaluation = program.run({ ...declaredValues(graph), ...changes });
-  return Object.fromEntries(Object.entries(shown.from).map(([name, ref]) => [name, evaluation.require(ref) as never]));
+  const under = (inputs: Readonly<Record<string, unknown>>) => {
+    const evaluation = program.run({ ...declaredValues(graph), ...inputs });
+    return Object.fromEntries(Object.entries(shown.from).map(([name, ref]) => [name, evaluation.require(ref) as never]));
+  };
+  const values = under(changes);
+  const installations = [
+    { key: "first", label: "As declared", values: under({}) },
+    { key: "second", label: "As in this case", values },
+  ];
+  return { ...values, ...(shown.across && { installations: installations as never }) };
 }
 
 describe("drawing", () => {

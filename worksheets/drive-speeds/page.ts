@@ -1,7 +1,9 @@
 import { blowerHighestSpeed } from "../boost/inputs";
-import { caution, drawn, prose, type Sheet } from "../sheet";
+import { caution, drawn, heading, lines, prose, type Sheet } from "../sheet";
 import { blowerSpeed, blowerTopSpeed } from "./cells";
+import { belts, frontPulleys } from "./beltTables";
 import { frontDrives } from "./figures/frontDrives";
+import { installedRuns } from "./figures/installedRuns";
 import { blowerDrivenTeeth, blowerDriverTeeth } from "./inputs";
 import { beltBlocks } from "./pageBelts";
 import { loadBlocks } from "./pageLoads";
@@ -16,7 +18,11 @@ export const driveSpeedsPage: Sheet = {
       "A running belt pulls in sleeves, hair and fingers before anyone can let go: guard every run, and stop the engine and secure it against starting before touching a belt or a tensioner. A sprung or loaded tensioner holds stored force: let it off with the tool made for it, and keep hands out of the way of its arm. What is driven past its speed can come apart: pulleys, rotors and fans have speeds that only their makers can allow. Local codes and licensed practice come first.",
     ),
     drawn(frontDrives),
+    ...lines(frontPulleys, belts),
     ...beltBlocks,
     ...loadBlocks,
+    heading("Installed"),
+    prose`The same engine runs in a test cell, in a vehicle and in a boat, and its front is not the same in each. Belts and pulleys of an installation are its own once they are set apart from the shared ones.`,
+    drawn(installedRuns),
   ],
 };

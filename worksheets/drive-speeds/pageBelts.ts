@@ -4,6 +4,7 @@ import { type Block, drawn, heading, lines, prose, tabulated } from "../sheet";
 import { beltFits } from "./beltFits";
 import { beltRuns, drawnBelts, frontBelts } from "./beltRuns";
 import { blowerBeltLength, blowerBeltSpeed, blowerSpeed, blowerTopSpeed, rawWaterPumpSpeed } from "./cells";
+import { picks } from "./figures/picks";
 import { speedWindows } from "./figures/speedWindows";
 import { driveFindings } from "./findings";
 import {
@@ -19,6 +20,7 @@ import {
   rawWaterDriverTeeth,
   stretchShare,
 } from "./inputs";
+import { pickCrankFewest, pickCrankMost, pickRatio, pickRole, pickTolerance } from "./pickInputs";
 import { ratioRanges } from "./ratioRanges";
 import { blowerDriveRatio, fuelPumpDriveRatio, rawWaterDriveRatio } from "./ratios";
 
@@ -180,4 +182,8 @@ export const beltBlocks: readonly Block[] = [
         teeth ? `${teeth[0]} to ${teeth[1]}` : "–",
       ]),
   }),
+  heading("Picks"),
+  prose`Pulleys have whole teeth and belts are sold in lengths, so a ratio of ${pickRatio} is to be had in some ways only. Every pair of pulleys that comes within ${pickTolerance} is tried with every listed belt, and what breaks a limit is left out.`,
+  ...lines(pickRole, pickRatio, pickTolerance, pickCrankFewest, pickCrankMost),
+  drawn(picks),
 ];

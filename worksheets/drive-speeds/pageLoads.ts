@@ -1,4 +1,4 @@
-import { type Block, heading, lines, prose, tabulated } from "../sheet";
+import { type Block, drawn, heading, lines, prose, tabulated } from "../sheet";
 import { accessoryPower, alternatorPower, electricalLoad, hydraulicPower } from "./accessories";
 import { beltLoads, gripUsed } from "./beltLoads";
 import { alternatorCurve, electricalLoads, hydraulicLoads } from "./budgetTables";
@@ -11,6 +11,9 @@ import {
   speedWords,
 } from "./budgets";
 import { blowerBeltLoad, blowerBeltPull, blowerBeltRating, blowerTorque, steeringFlowAtIdle } from "./cells";
+import { beltTensions } from "./figures/beltTensions";
+import { driveBudgets } from "./figures/driveBudgets";
+import { unitTorque } from "./figures/unitTorque";
 import {
   alternatorEfficiency,
   beltEfficiency,
@@ -45,6 +48,7 @@ export const loadBlocks: readonly Block[] = [
     blowerTorque,
     unitLoads,
   ),
+  drawn(unitTorque),
   tabulated({
     key: "unit-loads",
     title: "Power and torque at each shaft",
@@ -78,6 +82,7 @@ export const loadBlocks: readonly Block[] = [
     blowerBeltLoad,
     beltLoads,
   ),
+  drawn(beltTensions),
   tabulated({
     key: "belt-loads",
     title: "Every belt under load, at the promised speed",
@@ -173,6 +178,7 @@ export const loadBlocks: readonly Block[] = [
       ),
   }),
   heading("Current"),
+  drawn(driveBudgets),
   ...lines(
     electricalLoads,
     electricalLoad,
