@@ -16,6 +16,7 @@ import * as budgetTables from "./drive-speeds/budgetTables";
 import * as driveCells from "./drive-speeds/cells";
 import * as driveFindings from "./drive-speeds/findings";
 import * as driveInputs from "./drive-speeds/inputs";
+import * as pickInputs from "./drive-speeds/pickInputs";
 import * as ratioRanges from "./drive-speeds/ratioRanges";
 import * as ratios from "./drive-speeds/ratios";
 import * as unitLoads from "./drive-speeds/unitLoads";
@@ -61,6 +62,7 @@ export const nodesBySheet: Readonly<Record<string, readonly Node[]>> = {
     driveInputs,
     beltTables,
     budgetTables,
+    pickInputs,
     beltRuns,
     ratios,
     accessories,

@@ -10,6 +10,8 @@ export * from "./beltWidth";
 export * from "./bending";
 export * from "./deflectionForce";
 export * from "./driveMember";
+export * from "./drivePick";
+export * from "./drivePicks";
 export * from "./dutyLoads";
 export * from "./frictionBelt";
 export * from "./grip";
