@@ -44,7 +44,7 @@ afterAll(async () => {
 async function figure(key: string): Promise<Locator> {
   const found = page.locator(`#figure-${key}`);
   await found.scrollIntoViewIfNeeded();
-  await found.locator("svg").waitFor({ state: "visible" });
+  await found.locator("svg").first().waitFor({ state: "visible" });
   return found;
 }
 
@@ -123,7 +123,7 @@ describe.each(keys)("%s", (key) => {
 
   test("reads the mark under the pointer, every one of them", async () => {
     const shown = await figure(key);
-    const missed = await shown.locator("svg").evaluate((svg) => {
+    const missed = await shown.locator("svg").first().evaluate((svg) => {
       const rows = [...new Set([...svg.querySelectorAll("[data-row]")].map((mark) => mark.getAttribute("data-row")!))];
       return rows.filter((row) => {
         // Some point of some mark of the row must be met, in steps of three pixels.

@@ -5,7 +5,6 @@ import { beltLoads } from "../../../worksheets/drive-speeds/beltLoads";
 import { beltRuns } from "../../../worksheets/drive-speeds/beltRuns";
 import { frontPulleys } from "../../../worksheets/drive-speeds/beltTables";
 import { electricalBudget } from "../../../worksheets/drive-speeds/budgets";
-import { beltDifferences } from "../../../worksheets/drive-speeds/figures/beltDifferences";
 import type { View } from "../../../worksheets/drive-speeds/figures/beltPath";
 import { beltTensions } from "../../../worksheets/drive-speeds/figures/beltTensions";
 import { driveBudgets } from "../../../worksheets/drive-speeds/figures/driveBudgets";
@@ -15,6 +14,7 @@ import { ribbon, ribbonEdge } from "../../../worksheets/drive-speeds/figures/rib
 import { unitTorque } from "../../../worksheets/drive-speeds/figures/unitTorque";
 import { graph, program } from "../../../worksheets/model";
 import type { Figure } from "../../../worksheets/sheet";
+import { demoIn, demoInstallations } from "../demo";
 
 const metric = figureUnits({ system: "SI", own: {} });
 const run = (changes: Readonly<Record<string, unknown>> = {}) => program.run({ ...declaredValues(graph), ...changes });
@@ -97,22 +97,26 @@ describe("figures of the drives' loads", () => {
 });
 
 describe("installations side by side", () => {
-  const laid = (rows: readonly object[]) => run({ frontPulleys: rows }).require(beltRuns);
-  const rows = frontPulleys.value;
+  const demoFront = (installation: string) => {
+    const evaluation = demoIn(installation as never);
+    return { key: installation, label: installation, values: Object.fromEntries(Object.entries(installedRuns.from).map(([name, ref]) => [name, evaluation.require(ref)])) };
+  };
 
-  test("beltDifferences(from, to) is nothing where they are alike", () => {
-    expect(beltDifferences(laid(rows), laid(rows), metric)).toEqual([]);
+  test("installedRuns lists what differs between the demo's installations, a value for each", () => {
+    const installations = demoInstallations.map(demoFront);
+    const values = { ...installations[0]!.values, installations } as never;
+    const { columns, rows } = installedRuns.table(values, metric);
+    expect(columns).toEqual(["Of", "What", ...demoInstallations, "Unit"]);
+    expect(rows.find(([of, what]) => of === "Blower" && what === "teeth")?.slice(2, 5)).toEqual([27, 27, 28]);
+    expect(rows.some(([, what]) => /^speed/.test(String(what)))).toBe(false);
+    expect(installedRuns.describe(values, metric)).toContain(`${rows.length} things differ`);
   });
 
-  test("beltDifferences(from, to) tells what moved and how far, what changed its teeth, what came and what went", () => {
-    const changed = rows
-      .filter(({ belt }) => belt !== "C")
-      .map((row) => (row.unit === "Alternator" ? { ...row, x: row.x - 0.03, y: row.y + 0.04, teeth: 28 } : row));
-    const found = beltDifferences(laid(rows), laid(changed), metric);
-    expect(found.map(({ belt }) => belt)).toEqual(["Accessory belt", "Fan belt"]);
-    expect(found[0]!.words.slice(0, 2)).toEqual(["alternator 26 → 28 teeth", "alternator moved by 50 mm"]);
-    expect(found[1]!.words).toEqual(["not there"]);
-    expect(beltDifferences(laid(changed), laid(rows), metric).find(({ belt }) => belt === "Fan belt")!.words).toEqual(["only here, over 4 pulleys"]);
+  test("installedRuns finds installations alike that are", () => {
+    const installations = [demoFront("boat"), { ...demoFront("boat"), label: "another" }];
+    const values = { ...installations[0]!.values, installations } as never;
+    expect(installedRuns.describe(values, metric)).toContain("They are laid out alike.");
+    expect(installedRuns.table(values, metric).rows).toEqual([]);
   });
 
   test("installedRuns says that there is nothing to hold against, where there is one installation", () => {
