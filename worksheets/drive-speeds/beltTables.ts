@@ -23,7 +23,7 @@ const beltColumns = {
     note: "Toothed belts of 8 mm are sold 20, 30, 50 and 85 mm wide, of 14 mm 40, 55, 85, 115 and 170 mm; ribbed ones by their ribs.",
   }),
   length: column({
-    label: "Pitch length, 0 for the nearest",
+    label: "Length, 0: nearest",
     kind: "length",
     unit: "mm",
     span: [0, 6000],
@@ -36,9 +36,9 @@ const beltColumns = {
     options: { locked: "locked once set", sprung: "sprung" },
     note: "Locked centres keep the belt's stretch; a spring keeps the force of the pulley that takes up.",
   }),
-  slide: column({ label: "It may move, each way", kind: "length", unit: "mm", span: [1, 200], step: 1 }),
+  slide: column({ label: "Moves each way", kind: "length", unit: "mm", span: [1, 200], step: 1 }),
   allowablePull: column({
-    label: "Pull allowed at base width",
+    label: "Pull at base width",
     kind: "force",
     unit: "N",
     span: [50, 20000],
@@ -56,7 +56,7 @@ const beltColumns = {
     note: "For each metre and millimetre of width 5 to 6 g at 8 mm pitch, 8 to 10 g at 14 mm: from memory.",
   }),
   friction: column({
-    label: "Friction, ribbed only",
+    label: "Friction, ribs",
     kind: "ratio",
     unit: "",
     span: [0.1, 0.8],
@@ -111,7 +111,7 @@ const pulleyColumns = {
     step: 1,
     note: "0 for a pulley without teeth, and for blower, raw-water pump and the crank on their belts, which have their own lines above.",
   }),
-  diameter: column({ label: "Diameter without teeth", kind: "length", unit: "mm", span: [20, 500], step: 1 }),
+  diameter: column({ label: "Diameter, no teeth", kind: "length", unit: "mm", span: [20, 500], step: 1 }),
   x: column({ label: "To the right", kind: "length", unit: "mm", span: [-1200, 1200], step: 1 }),
   y: column({ label: "Above", kind: "length", unit: "mm", span: [-800, 1600], step: 1 }),
   mount: choiceColumn({
@@ -119,9 +119,9 @@ const pulleyColumns = {
     options: { fixed: "fixed", sliding: "on a slide", pivoting: "on an arm" },
     note: "One pulley of a belt may take it up. It slides toward its guide point, or its arm turns about it.",
   }),
-  guideX: column({ label: "Guide point, to the right", kind: "length", unit: "mm", span: [-1200, 1200], step: 1 }),
-  guideY: column({ label: "Guide point, above", kind: "length", unit: "mm", span: [-800, 1600], step: 1 }),
-  shaftEnd: choiceColumn({ label: "Shaft end points", options: shaftEnds }),
+  guideX: column({ label: "Guide to right", kind: "length", unit: "mm", span: [-1200, 1200], step: 1 }),
+  guideY: column({ label: "Guide above", kind: "length", unit: "mm", span: [-800, 1600], step: 1 }),
+  shaftEnd: choiceColumn({ label: "Shaft end", options: shaftEnds }),
   mustTurn: choiceColumn({ label: "Must turn", options: rotations, note: "Seen on its own shaft end." }),
   lowestSpeed: column({ label: "Lowest speed", kind: "rotationalSpeed", unit: "rpm", span: [0, 20000], step: 50 }),
   highestSpeed: column({

@@ -175,11 +175,11 @@ export const beltBlocks: readonly Block[] = [
     rows: (ranges) =>
       ranges.map(({ unit, lowest, ratio, highest, set, empty, suits, teeth }) => [
         unit,
-        lowest,
+        lowest > 0 ? lowest : "no limit",
         ratio,
         Number.isFinite(highest) ? highest : "no limit",
         empty ? "no ratio does both" : suits ? set : `${set}; the ratio there is does not suit`,
-        teeth ? `${teeth[0]} to ${teeth[1]}` : "–",
+        teeth ? (lowest > 0 ? `${teeth[0]} to ${teeth[1]}` : `${teeth[0]} or more`) : "–",
       ]),
   }),
   heading("Picks"),

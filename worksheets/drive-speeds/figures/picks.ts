@@ -74,6 +74,7 @@ export const picks = figure({
     const top = 56;
 
     write(ground, `wanted ${figures(at.pickRatio, 4)}`, { x: x(at.pickRatio), y: 40, anchor: "middle", look: "mute" });
+    write(ground, `crank : ${found.none === undefined ? found.unit.toLowerCase() : ""}`, { x: 30, y: 40, look: "mute" });
     rows.forEach((pick, i) => {
       const y = top + i * pitch;
       const line = stacked ? y + 52 : y + 13;
