@@ -136,8 +136,8 @@ export function createGrip(holding: Holding): Grip {
       style.setProperty("transform", `translate(${Math.round(x - size / 2)}px, ${Math.round(y - size / 2)}px)`);
       style.setProperty("width", `${size}px`);
       style.setProperty("height", `${size}px`);
-      // A small piece before a large one, so that both can be taken.
-      style.setProperty("z-index", String((front ? 1000 : 1) + Math.max(0, 900 - size)));
+      // A small piece before a large one, so that both can be met; what can be moved and is worked on before all others.
+      style.setProperty("z-index", String((front && !piece.fixed ? 1000 : 1) + Math.max(0, 900 - size)));
       setAttribute(element, "aria-label", words);
       setAttribute(element, "data-row", piece.mark);
       setAttribute(element, "data-piece", piece.row);

@@ -74,7 +74,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
   const table = (): FigureTable => figure.table(values() as never, inUnits());
   const file = (): string => {
     const [now, units] = [values() as never, inUnits()];
-    return standalone(completeDrawing(figure, values(), desk.values, { width: fileWidth, units }), {
+    return standalone(completeDrawing(figure, now, desk.values, { width: fileWidth, units }), {
       title: figure.title,
       description: figure.describe(now, units),
     });
@@ -94,7 +94,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     }
     const units = inUnits();
     const words = figure.describe(now as never, units);
-    const picture = completeDrawing(figure, values(), desk.values, { width, units, ...(board && { board: board.view(now, width) }) });
+    const picture = completeDrawing(figure, now, desk.values, { width, units, ...(board && { board: board.view(now, width) }) });
     label(picture, figure, words);
     (board?.stage ?? place).replaceChildren(picture);
     board?.drawn(now);

@@ -75,6 +75,7 @@ const keys = [
   "beltTensions",
   "driveBudgets",
   "installedRuns",
+  "drivePicks",
   "heatFlows",
   "seaWaterLine",
   "altitude",
@@ -112,7 +113,8 @@ describe.each(keys)("%s", (key) => {
     expect(read).toHaveLength(rows.length);
     for (const [i, words] of read.entries()) {
       expect(words.startsWith(rows[i]!), `${words}, ${rows[i]}`).toBe(true);
-      expect(words).toMatch(/\d/);
+      // What differs between installations may be words alone.
+      if (key !== "installedRuns") expect(words).toMatch(/\d/);
     }
     await shown.locator(".drawing").focus();
     await page.keyboard.press("ArrowLeft");

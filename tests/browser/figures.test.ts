@@ -71,6 +71,7 @@ const keys = [
   "beltTensions",
   "driveBudgets",
   "installedRuns",
+  "drivePicks",
   "heatFlows",
   "seaWaterLine",
   "altitude",

@@ -14,6 +14,7 @@ import { driveBudgets } from "../../worksheets/drive-speeds/figures/driveBudgets
 import { installedRuns } from "../../worksheets/drive-speeds/figures/installedRuns";
 import { unitTorque } from "../../worksheets/drive-speeds/figures/unitTorque";
 import { frontDrives } from "../../worksheets/drive-speeds/figures/frontDrives";
+import { picks } from "../../worksheets/drive-speeds/figures/picks";
 import { speedWindows } from "../../worksheets/drive-speeds/figures/speedWindows";
 import { boatReach } from "../../worksheets/fuel-delivery/figures/boatReach";
 import { injectionTimeline } from "../../worksheets/fuel-delivery/figures/injectionTimeline";
@@ -69,6 +70,7 @@ const figures: readonly Figure[] = [
   beltTensions,
   driveBudgets,
   installedRuns,
+  picks,
   heatFlows,
   seaWaterLine,
   altitude,

@@ -25,6 +25,7 @@ import { beltTensions } from "../../worksheets/drive-speeds/figures/beltTensions
 import { driveBudgets } from "../../worksheets/drive-speeds/figures/driveBudgets";
 import { frontDrives } from "../../worksheets/drive-speeds/figures/frontDrives";
 import { installedRuns } from "../../worksheets/drive-speeds/figures/installedRuns";
+import { picks } from "../../worksheets/drive-speeds/figures/picks";
 import { unitTorque } from "../../worksheets/drive-speeds/figures/unitTorque";
 import { speedWindows } from "../../worksheets/drive-speeds/figures/speedWindows";
 import { boatReach } from "../../worksheets/fuel-delivery/figures/boatReach";
@@ -56,6 +57,7 @@ const all: readonly Figure[] = [
   beltTensions,
   driveBudgets,
   installedRuns,
+  picks,
   heatFlows,
   seaWaterLine,
   altitude,

@@ -106,7 +106,7 @@ describe("installations side by side", () => {
     const installations = demoInstallations.map(demoFront);
     const values = { ...installations[0]!.values, installations } as never;
     const { columns, rows } = installedRuns.table(values, metric);
-    expect(columns).toEqual(["Of", "What", ...demoInstallations, "Unit"]);
+    expect(columns).toEqual(["Of", "What", ...demoInstallations]);
     expect(rows.find(([of, what]) => of === "Blower" && what === "teeth")?.slice(2, 5)).toEqual([27, 27, 28]);
     expect(rows.some(([, what]) => /^speed/.test(String(what)))).toBe(false);
     expect(installedRuns.describe(values, metric)).toContain(`${rows.length} things differ`);

@@ -1,4 +1,4 @@
-import { type Box, figures, type Group, leading, plate, px, reading, resized, spot, widest, wrapped, write } from "../../drawing";
+import { type Box, figures, type Group, leading, plate, px, reading, resized, spot, wrapped, write } from "../../drawing";
 import type { FigureFrame, FigureUnits } from "../../sheet";
 import type { Difference } from "../differences";
 import { beltPath, type View } from "./beltPath";
@@ -147,13 +147,20 @@ function listAbreast(group: Group, { all, differences, width, units, top }: List
 /** The same in one column: what differs, and the values in the order of the installations. */
 function listStacked(group: Group, { all, differences, width, units, top }: Listing): number {
   let low = top + 8;
-  const room = Math.max(width - 22, widest(["–"]));
+  const room = width - 22;
+  if (differences.length > 0) {
+    for (const line of wrapped(`In this order: ${all.map(({ label }) => label).join(" · ")}`, width - 4)) {
+      low += leading;
+      write(group, line, { x: 2, y: low, look: "mute" });
+    }
+    low += 6;
+  }
   differences.forEach((each, row) => {
     const first = row === 0 || differences[row - 1]!.of !== each.of;
     const lines = [
       ...(first ? wrapped(each.of, room, { bold: true }).map((text) => ({ text, look: "strong", x: 2 })) : []),
       ...wrapped(each.what, room).map((text) => ({ text, look: "mute", x: 12 })),
-      ...each.values.flatMap((value, i) => wrapped(`${all[i]!.label}: ${valueText(each, value, units)}`, room - 10).map((text) => ({ text, look: "", x: 22 }))),
+      ...wrapped(each.values.map((value) => valueText(each, value, units)).join(" · "), room - 10).map((text) => ({ text, look: "", x: 22 })),
     ];
     if (first) group.append("path").attr("class", "grid").attr("d", `M0,${low + 0.5}H${width}`);
     spot(group, row, { x: 0, y: low + 1, width, height: lines.length * leading + 4 });

@@ -53,8 +53,8 @@ export const installedRuns = figure({
   table: (at, units) => {
     const fronts = frontsOf(at);
     return {
-      columns: ["Of", "What", ...fronts.map(({ label }) => label), "Unit"],
-      rows: listed(fronts).map((each) => [each.of, each.what, ...numbersOf(each, units), unitOf(each, units)]),
+      columns: ["Of", "What", ...fronts.map(({ label }) => label)],
+      rows: listed(fronts).map((each) => [each.of, whatIn(each, units), ...numbersOf(each, units)]),
     };
   },
 });
@@ -63,6 +63,8 @@ function numbersOf({ kind, values }: Difference, units: FigureUnits): readonly (
   return values.map((value) => (typeof value === "string" || kind === undefined ? value : units.number(kind, value)));
 }
 
-function unitOf({ kind }: Difference, units: FigureUnits): string {
-  return (kind && units.unit(kind)) || "–";
+/** What a row is about, with the unit that all its numbers share. */
+function whatIn({ what, kind }: Difference, units: FigureUnits): string {
+  const unit = kind === undefined ? "" : units.unit(kind);
+  return unit === "" ? what : `${what}, ${unit}`;
 }
