@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3";
-import { figures, narrow, plate, px, resized, spot, textWidth, wrapped, write, writeLines } from "../../drawing";
+import { figures, leading, narrow, plate, px, resized, spot, textWidth, wrapped, write, writeLines } from "../../drawing";
 import { type FigureUnits, figure } from "../../sheet";
 import { beltRuns } from "../beltRuns";
 import { clearanceLeast, fittingSlack, meshLeast, serviceFactor, stretchShare } from "../inputs";
@@ -8,9 +8,8 @@ import { frontPicks, type Picking, reasonOf } from "../picking";
 import { ratioRanges } from "../ratioRanges";
 import { unitLoads } from "../unitLoads";
 
-/** So many are shown; the table has more. */
-const shown = 8;
-const listed = 24;
+/** So many are shown, and stand in the table. */
+const shown = 10;
 
 const text = (units: FigureUnits) => (kind: "length" | "velocity", value: number) => units.text(kind, value);
 
@@ -70,13 +69,16 @@ export const picks = figure({
     const left = stacked ? 6 : nameWidth + 44;
     const strip = stacked ? width - 12 : Math.min(240, (width - left) * 0.36);
     const x = scaleLinear([at.pickRatio - spread, at.pickRatio + spread], [left + 6, left + strip - 6]);
-    const pitch = stacked ? 92 : 44;
-    const top = 56;
+    const room = stacked ? width - 12 : width - left - strip - 22;
+    const reasons = rows.map((pick) => wrapped(reasonOf(pick, text(units)), room));
+    const heights = reasons.map((lines) => (stacked ? 74 + lines.length * leading : Math.max(44, 10 + lines.length * leading)));
+    const tops = heights.map((_, i) => 56 + heights.slice(0, i).reduce((sum, height) => sum + height, 0));
 
     write(ground, `wanted ${figures(at.pickRatio, 4)}`, { x: x(at.pickRatio), y: 40, anchor: "middle", look: "mute" });
     write(ground, `crank : ${found.none === undefined ? found.unit.toLowerCase() : ""}`, { x: 30, y: 40, look: "mute" });
     rows.forEach((pick, i) => {
-      const y = top + i * pitch;
+      const y = tops[i]!;
+      const lines = reasons[i]!;
       const line = stacked ? y + 52 : y + 13;
       if (i > 0) ground.append("path").attr("class", "grid").attr("d", `M0,${px(y - 9)}H${width}`);
       write(ground, names[i]!, { x: 30, y: y + 9, look: "strong" });
@@ -86,18 +88,15 @@ export const picks = figure({
         .append("path")
         .attr("class", "axis")
         .attr("d", `M${px(x.range()[0]!)},${px(line)}H${px(x.range()[1]!)}M${px(x(at.pickRatio))},${px(line - 8)}v16`);
-      spot(ground, i, { x: 0, y: y - 8, width, height: pitch - 2 });
+      spot(ground, i, { x: 0, y: y - 8, width, height: heights[i]! - 2 });
       ground.append("circle").attr("class", "dark").attr("cx", px(x(pick.ratio))).attr("cy", px(line)).attr("r", 5);
-      const words = reasonOf(pick, text(units));
-      const room = stacked ? width - 12 : width - left - strip - 22;
-      const lines = wrapped(words, room).slice(0, 2);
       writeLines(ground, lines, {
         x: stacked ? 6 : left + strip + 18,
         y: stacked ? y + 76 : y + (lines.length > 1 ? 9 : 17),
         look: ["mute"],
       });
     });
-    const foot = top + rows.length * pitch + (stacked ? 14 : 8);
+    const foot = tops.at(-1)! + heights.at(-1)! + (stacked ? 6 : 8);
     const told = wrapped(leftOut(at), width - 8);
     writeLines(ground, told, { x: 2, y: foot + 6, look: ["mute"] });
     return resized(svg, width, foot + 8 + 18 * told.length);
@@ -117,7 +116,7 @@ export const picks = figure({
       ["Width needed", units.unit("length")],
       "Why here",
     ] as const;
-    const rows = found.none === undefined ? found.found.picks.slice(0, listed) : [];
+    const rows = found.none === undefined ? found.found.picks.slice(0, shown) : [];
     return {
       columns,
       rows: rows.map((pick) => [
