@@ -33,20 +33,14 @@ export function runOf(values: RunValues): Run {
 /** Speeds between which a leap lies are looked at until they are this near [rev/s]. */
 const leapWidth = 0.5;
 
-/** Points that close in on a leap between two speeds; none if there is no leap. */
+/** Points that close in on leaps between two speeds, by rising speed; none if there is no leap. */
 function closingIn(build: OperatingBuild, before: SweepPoint | undefined, after: SweepPoint): readonly SweepPoint[] {
-  const found: SweepPoint[] = [];
-  let [low, high] = [before, after];
-  while (low && isLeap(low, high) && high.engineSpeed - low.engineSpeed > leapWidth) {
-    // Whole turns a minute: they are read.
-    const middle = Math.round(30 * (low.engineSpeed + high.engineSpeed)) / 60;
-    const point = tried(build, middle as RotationalSpeed);
-    if (!point) break;
-    found.push(point);
-    if (isLeap(low, point)) high = point;
-    else low = point;
-  }
-  return found.sort((a, b) => a.engineSpeed - b.engineSpeed);
+  if (!before || !isLeap(before, after) || after.engineSpeed - before.engineSpeed <= leapWidth) return [];
+  // Whole turns a minute: they are read.
+  const middle = Math.round(30 * (before.engineSpeed + after.engineSpeed)) / 60;
+  const point = tried(build, middle as RotationalSpeed);
+  if (!point) return [];
+  return [...closingIn(build, before, point), point, ...closingIn(build, point, after)];
 }
 
 function tried(build: OperatingBuild, engineSpeed: RotationalSpeed): SweepPoint | undefined {
@@ -59,7 +53,7 @@ function tried(build: OperatingBuild, engineSpeed: RotationalSpeed): SweepPoint 
 }
 
 /** Power that grows or falls this many times faster than speed does not run through: another limit is met first. */
-const leap = 1.5;
+const leap = 1.25;
 
 /** Whether the parts do something else altogether at the next speed, so that no line joins the two. */
 export function isLeap(from: SweepPoint, to: SweepPoint): boolean {
