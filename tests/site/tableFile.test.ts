@@ -7,7 +7,7 @@ import { compressorPoints } from "../../worksheets/matching/inputs";
 describe("readRows(input, text, system)", () => {
   test("gives all rows of a sound file, in SI", () => {
     const read = readRows(compressorPoints, inventedCompressorPoints, "SI");
-    expect(read).toMatchObject({ ok: true, rows: { length: compressorPoints.value.length } });
+    expect(read).toMatchObject({ ok: true, rows: { length: 41 } });
     expect(read.ok && read.rows[0]).toMatchObject({ pressureRatio: 1.3, efficiency: 0.679, flow: 0.113 });
   });
 

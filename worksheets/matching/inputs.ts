@@ -2,7 +2,7 @@ import { inventedCompressorPoints } from "../../lib/charge";
 import { choice, choiceColumn, table } from "../../lib/graph";
 import { column, setting } from "../setting";
 import { bankSettings } from "./bank";
-import { pointRows, resized } from "./points";
+import { everyOtherSpeed, pointRows, resized } from "./points";
 
 /** What may stand in the charge path. */
 export const chargeParts = {
@@ -49,7 +49,7 @@ export const compressorPoints = table("compressorPoints", {
     speed: column({ label: "Wheel speed", kind: "rotationalSpeed", unit: "rpm", span: [600, 600_000], step: 100 }),
   },
   rows: [6, 120],
-  value: resized(pointRows(inventedCompressorPoints), 97 / 81, 1.35),
+  value: everyOtherSpeed(resized(pointRows(inventedCompressorPoints), 97 / 81, 1.35)),
   reader: { label: "Open CSV…", read: pointRows },
 });
 

@@ -93,7 +93,6 @@ export const matchingPage: Sheet = {
       inputs.bankABlades,
       inputs.bankABacksweep,
       inputs.bankASizeDebit,
-      inputs.compressorPoints,
       inputs.bankATurbineArea,
       inputs.bankAEntries,
       inputs.bankATurbineWheel,
@@ -117,6 +116,9 @@ export const matchingPage: Sheet = {
       turbineEfficiencyMet,
       cells.wastegatePast,
     ),
+    heading("Measured points"),
+    prose`These count only while the first bank's compressor is taken from them. A file is plain text: a line such as “reference: 298 K, 100 kPa”, then a header with units in brackets, “corrected flow [kg/min], pressure ratio, efficiency [%], wheel speed [rev/min]”, then a point a line. Lines that cannot be used are named by their number, and nothing is read.`,
+    ...lines(inputs.compressorPoints),
     heading("Second bank"),
     prose`These count only while the second bank stands in the charge path. Of two banks in series the one nearer to the manifold has its turbines nearer to the cylinders.`,
     ...lines(

@@ -51,6 +51,12 @@ export function resized(rows: readonly PointRow[], size: number, flow: number): 
   }));
 }
 
+/** Every other speed line of some points, the slowest and those after it. */
+export function everyOtherSpeed(rows: readonly PointRow[]): readonly PointRow[] {
+  const speeds = [...new Set(rows.map(({ speed }) => speed))];
+  return rows.filter(({ speed }) => speeds.indexOf(speed) % 2 === 0);
+}
+
 /** The text of a file that holds the rows, for the fit; the row's number is that of its line less one. */
 export function pointsText(rows: readonly PointRow[], wheelDiameter: number): string {
   const plain = (value: number) => value.toFixed(12);

@@ -10,7 +10,7 @@ import { solvedOrRefused } from "./operatingPoint";
 import type { OperatingSetting, OperatingState, OperatingTrial } from "./operatingState";
 import { atSpeed, operatingSetting } from "./setting";
 import type { Solved, WarmStart } from "./solved";
-import { onward } from "./trials";
+import { continued, type TrialAtSpeed } from "./trials";
 
 /** What a speed of a sweep came to: the most the parts give there, or why there is nothing. */
 export type SweepPoint =
@@ -23,9 +23,12 @@ const mostStates = 50;
 /** A climb of the speed before, from which the next one begins. */
 interface Before {
   readonly climb: Climb;
-  readonly trialBefore: OperatingTrial | undefined;
-  readonly speedBefore: number | undefined;
+  /** the last few speeds at which the same limit bound, that of the climb at the end */
+  readonly trials: readonly TrialAtSpeed[];
 }
+
+/** Speeds through which a curve leads on to the next one. */
+const mostKnown = 3;
 
 /**
  * The most that chosen parts give at each of several speeds [W, –]: attainable at each, every one begun from the one
@@ -52,11 +55,9 @@ export function sweep(
     const setting = atSpeed(common, engineSpeed);
     try {
       const found: Climb = (before && followed(setting, before)) ?? solvedOrRefused(() => climb(setting), "attainable");
-      before = {
-        climb: found,
-        trialBefore: before?.climb.found.state.trial,
-        speedBefore: before?.climb.found.setting.engineSpeed,
-      };
+      const alike = before && before.climb.bindingId === found.bindingId ? before.trials.slice(1 - mostKnown) : [];
+      const others = alike.filter((each) => each.engineSpeed !== engineSpeed);
+      before = { climb: found, trials: [...others, { engineSpeed, trial: found.found.state.trial }] };
       return { ok: true, ...describeClimb(found) };
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
@@ -118,13 +119,10 @@ function startBeyond({ state: { trial } }: Solved, last: Climb): WarmStart {
   };
 }
 
-/** The trial of the speed before, along the line through the last two speeds. */
-function carried({ climb: { found }, trialBefore, speedBefore }: Before, engineSpeed: number): OperatingTrial {
-  const { trial } = found.state;
-  const last = found.setting.engineSpeed;
-  if (!trialBefore || speedBefore === undefined) {
-    const faster = engineSpeed / last;
-    return { ...trial, airFlow: trial.airFlow * faster, fuelFlow: trial.fuelFlow * faster };
-  }
-  return onward(trialBefore, trial, (engineSpeed - last) / (last - speedBefore));
+/** A trial at the next speed, from those before. */
+function carried({ trials }: Before, engineSpeed: number): OperatingTrial {
+  const [{ trial, engineSpeed: last }] = trials.slice(-1) as unknown as readonly [TrialAtSpeed];
+  if (trials.length > 1) return continued(trials, engineSpeed);
+  const faster = engineSpeed / last;
+  return { ...trial, airFlow: trial.airFlow * faster, fuelFlow: trial.fuelFlow * faster };
 }

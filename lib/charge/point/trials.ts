@@ -14,12 +14,38 @@ export function between(from: OperatingTrial, to: OperatingTrial, share: number)
 
 /** A trial beyond two, along powers of their ratios: onward by a share of the way from the first to the second. */
 export function onward(from: OperatingTrial, to: OperatingTrial, share: number): OperatingTrial {
-  const next = (now: number, earlier: number) => now * (now / earlier) ** share;
+  return blended([from, to], [-share, 1 + share]);
+}
+
+/** A trial found at a speed. */
+export interface TrialAtSpeed {
+  readonly engineSpeed: number;
+  readonly trial: OperatingTrial;
+}
+
+/** A trial at another speed, on the curve of lowest order through those at some speeds, in logarithms. */
+export function continued(known: readonly TrialAtSpeed[], engineSpeed: number): OperatingTrial {
+  const weights = known.map((one) =>
+    known.reduce((weight, other) => {
+      return other === one ? weight : (weight * (engineSpeed - other.engineSpeed)) / (one.engineSpeed - other.engineSpeed);
+    }, 1),
+  );
+  return blended(
+    known.map(({ trial }) => trial),
+    weights,
+  );
+}
+
+/** Trials multiplied together, each to the power of its weight; the brake's share, which may be nothing, adds up. */
+function blended(trials: readonly OperatingTrial[], weights: readonly number[]): OperatingTrial {
+  const product = (value: (trial: OperatingTrial) => number) =>
+    Math.exp(trials.reduce((sum, trial, i) => sum + weights[i]! * Math.log(value(trial)), 0));
+  const [{ wheelSpeeds, blowerRatios }] = trials as readonly [OperatingTrial];
   return {
-    airFlow: next(to.airFlow, from.airFlow),
-    wheelSpeeds: to.wheelSpeeds.map((speed, i) => next(speed, from.wheelSpeeds[i]!)),
-    blowerRatios: to.blowerRatios.map((ratio, i) => next(ratio, from.blowerRatios[i]!)),
-    fuelFlow: next(to.fuelFlow, from.fuelFlow),
-    brakeShare: to.brakeShare + share * (to.brakeShare - from.brakeShare),
+    airFlow: product(({ airFlow }) => airFlow),
+    wheelSpeeds: wheelSpeeds.map((_, j) => product((trial) => trial.wheelSpeeds[j]!)),
+    blowerRatios: blowerRatios.map((_, j) => product((trial) => trial.blowerRatios[j]!)),
+    fuelFlow: product(({ fuelFlow }) => fuelFlow),
+    brakeShare: trials.reduce((sum, { brakeShare }, i) => sum + weights[i]! * brakeShare, 0),
   };
 }

@@ -376,6 +376,29 @@ describe("attainable and sweep", () => {
     expect(new Set(swept.map((found) => found.ok && found.binding.id)).size).toBeGreaterThan(1);
   });
 
+  test("a point that begins near another one is the same point, and asks for fewer properties", () => {
+    const load = { kind: "brakePower", brakePower: 0.93 * point.brakePower } as never;
+    const cold = operatingPoint(inventedOperatingBuild, { engineSpeed: speed, load });
+    const warm = operatingPoint(inventedOperatingBuild, { engineSpeed: speed, load, near: point });
+    expectLawful(inventedOperatingBuild, warm);
+    // both are closed to 1e-10, and power is up to a hundred times as steep in what they close
+    close(warm.fuelFlow, cold.fuelFlow, 1e-8);
+    close(warm.banks[0]!.wheelSpeed, cold.banks[0]!.wheelSpeed, 1e-8);
+    const asked = (near?: OperatingPoint) => {
+      const { gases, count } = countingGases();
+      operatingPoint(inventedOperatingBuild, { engineSpeed: speed, load, ...(near && { near }) }, gases);
+      return count().properties;
+    };
+    expect(asked(point)).toBeLessThan(0.7 * asked());
+  });
+
+  test("a sweep that comes back to a speed, or stays there, gives what it gave", () => {
+    const there = [48, 50, 50, 49, 48].map((each) => each as RotationalSpeed);
+    const powers = sweep(inventedOperatingBuild, there).map((each) => (each.ok ? each.point.brakePower : Number.NaN));
+    close(powers[2]!, powers[1]!, 1e-8);
+    close(powers[4]!, powers[0]!, 1e-8);
+  });
+
   test("a sweep gives what each speed gives from nothing", () => {
     swept.forEach((found, i) => {
       const alone = attainable(inventedOperatingBuild, speeds[i]!);

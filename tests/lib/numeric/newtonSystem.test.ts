@@ -46,6 +46,18 @@ describe("newtonSystem", () => {
     expect(second.root[0]).toBeCloseTo(8.1 ** (1 / 3), 12);
   });
 
+  test("gives up by name after as many evaluations as it may make, and a few of the step that it is at", () => {
+    let asked = 0;
+    const equations = ([x]: readonly number[]) => {
+      asked++;
+      return [x! - 20]; // from 0 it takes forty steps of the longest kind
+    };
+    expect(() => newtonSystem(equations, [0], { name: "test: x", mostEvaluations: 12 })).toThrow(/^test: x was not found/);
+    expect(asked).toBeGreaterThanOrEqual(12);
+    expect(asked).toBeLessThan(20);
+    expect(newtonSystem(equations, [0]).root[0]).toBeCloseTo(20, 9);
+  });
+
   test("says how far it got where there is no root", () => {
     expect(() => newtonSystem(([x]) => [x! ** 2 + 1], [0.7], { name: "test: x" })).toThrow(
       "test: x was not found; the largest residual left is 1",
