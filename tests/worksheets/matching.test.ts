@@ -10,6 +10,7 @@ import * as boostIn from "../../worksheets/boost/inputs";
 import * as brief from "../../worksheets/brief/cells";
 import { inputsOf } from "../../worksheets/build/build";
 import { blowerTorque } from "../../worksheets/drive-speeds/cells";
+import * as fuel from "../../worksheets/fuel-delivery/cells";
 import { injectionWindow } from "../../worksheets/fuel-delivery/inputs";
 import * as match from "../../worksheets/matching/cells";
 import { bankACompressor } from "../../worksheets/matching/compressors";
@@ -66,6 +67,17 @@ describe("agreement with the sheets that start from the promise", () => {
     const point = asked.require(matched);
     near(point.fuelFlow, asked.require(air.fuelFlow), 5e-3);
     near(point.peakPressure, asked.require(boost.peakPressure), 5e-3);
+  });
+
+  test("the fuel system's limits are those of the fuel sheet, at the match's own fuel", () => {
+    const { margins, fuelFlow } = vehicle.require(matched);
+    const limit = (id: string) => margins.find((each) => each.id === id)!;
+    const more = fuelFlow / vehicle.require(air.fuelFlow);
+    near(limit("fuelPump").limit, vehicle.require(fuel.pumpCapacity), 1e-12);
+    near(limit("fuelPump").value, more * vehicle.require(fuel.pumpDemand), 1e-9);
+    // the match's own manifold pressure, a few per cent off, changes the jets' pressure drop by less than a hundredth
+    near(limit("injectionWindow").value, more * vehicle.require(fuel.injectionAngle), 0.01);
+    expect(limit("injectionWindow").limit).toBe(vehicle.require(injectionWindow));
   });
 
   test("the belt's torque over that of the drive sheet is the ratio of the two sheets' torques", () => {
@@ -240,6 +252,15 @@ describe("what binds", () => {
       near(found.point.brakePower, point.brakePower, 1e-4);
     }
   });
+});
+
+test("an answer does not depend on what was asked before", () => {
+  const moved = truckWith({ [brief.ratedPower.key]: 0.8 * vehicle.require(brief.ratedPower) });
+  const back = program.rerun(moved, { [brief.ratedPower.key]: vehicle.require(brief.ratedPower) }).evaluation;
+  const cells: readonly ScalarCell[] = [match.attainablePower, match.wheelSpeed, match.matchedAirFlow, match.nextPower];
+  for (const cell of cells) {
+    expect(back.require(cell)).toBe(vehicle.require(cell));
+  }
 });
 
 describe("refusals", () => {
