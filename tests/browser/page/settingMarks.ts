@@ -56,16 +56,15 @@ export function settingMarks(open: Open): void {
     });
     for (let i = 1; i <= 12; i += 1) await page.mouse.move(x - 8 * i, y + 8 * i);
     await expect.poll(() => told.jsonValue(), patient).toContain("working");
-    // The mark of the match moves with the hand, before the field is drawn anew.
-    expect(await figure.locator("path.present").getAttribute("d")).not.toBe(diamond);
-    expect(await speedOf(page)).not.toBe(speed);
+    // The mark of the match moves with the hand.
+    await expect.poll(() => figure.locator("path.present").getAttribute("d"), patient).not.toBe(diamond);
+    await expect.poll(() => speedOf(page), patient).not.toBe(speed);
     await page.mouse.up();
     await rested(page, "compressorField");
     const set = await speedOf(page);
     expect(Number(set)).toBeLessThan(Number(speed));
-    const after = await saidBy(page, "compressorField");
-    expect(after).not.toBe(before);
-    expect(after).toContain(`${set} rpm`);
+    await expect.poll(() => saidBy(page, "compressorField"), patient).not.toBe(before);
+    await expect.poll(() => saidBy(page, "compressorField"), patient).toContain(`${set} rpm`);
     expect(await figure.locator(".working").textContent()).toBe("");
     await page.keyboard.press("Control+z");
     await expect.poll(() => speedOf(page), patient).toBe(speed);
