@@ -96,6 +96,15 @@ test("where there is nothing to draw there are words, and no scale", async () =>
   expect(field.labels.join(" ")).toBe("There are no turbochargers in the charge path.");
 });
 
+test("axes number their ends, and the promised speed is named in the field at every width", async () => {
+  const altitude = await seen("powerOverAltitude");
+  expect(altitude.labels).toEqual(expect.arrayContaining(["0", "4000"]));
+  for (const width of widths) {
+    const field = await staged.show({ key: "compressorField", changes: {}, width, system: "SI" });
+    expect(field.labels).toContain("promised 3200 rpm");
+  }
+});
+
 test("limits are named along their bands", async () => {
   const { labels } = await seen("powerOverSpeed");
   expect(labels).toEqual(expect.arrayContaining(["Limit that is met first", "Limit that would be met next", "Excess air (smoke)"]));

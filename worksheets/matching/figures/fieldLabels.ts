@@ -31,8 +31,8 @@ export function fieldLabels(group: Group, view: FieldView, ground: FieldGround, 
     }
     return false;
   };
-  promisedWord(view, corners, tryWrite);
   wheelSpeeds(view, tryWrite);
+  promisedWord(view, corners, tryWrite);
   engineSpeeds(view, corners, tryWrite);
   edgeWords(view, ground, tryWrite);
   const free = ([x, y]: Corner) =>

@@ -58,7 +58,8 @@ export function leapsOf({ points }: Run): readonly boolean[] {
 /** The axis itself, with its title. Gives back the height it ends at. */
 export function axisAcross(group: Group, { at, left, right, places, title }: Across, bottom: number): number {
   const invert = scaleLinear([at(0), at(1)], [0, 1]);
-  const ends = [invert(places[0]!), invert(places.at(-1)!)];
+  // A hair wider, so that rounding drops no tick at an end.
+  const ends = [invert(places[0]! - 1e-6), invert(places.at(-1)! + 1e-6)];
   const ticks = scaleLinear(ends, [0, 1]).ticks(Math.max(3, Math.floor((right - left) / 90)));
   axisBelow(group, { at, ticks, ends: [left, right], across: bottom, title });
   return bottom + axisRoom;
