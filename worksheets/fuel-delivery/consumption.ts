@@ -119,7 +119,7 @@ export interface RangePoint {
 }
 
 /** Shares of the promised speed at which the boat is looked at. */
-const boatShares = [0.3, 0.4, 0.5, 0.6, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95, 1];
+const boatShares = Array.from({ length: 15 }, (_, i) => 0.3 + 0.05 * i);
 
 export const propellerRange = structure("propellerRange", {
   label: "In a boat: range along the propeller curve",

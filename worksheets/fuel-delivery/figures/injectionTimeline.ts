@@ -56,7 +56,7 @@ export const injectionTimeline = figure({
       left,
       titleAbove: 40,
     });
-    const angles = Array.from({ length: 61 }, (_, i) => from + (i / 60) * (to - from));
+    const angles = Array.from({ length: 121 }, (_, i) => from + (i / 120) * (to - from));
     const pressures = angles.map((angle) => cylinderPressureAt(at.cylinderTrace, angle as CrankAngle));
     const lower = plot(ground, {
       x: [crank(from), crank(to)],

@@ -16,7 +16,8 @@ export function tradeOf(wanted: Windowed, holes: number) {
   const lowest = Math.max(300e5, 1.5 * wanted.cylinderPressure);
   const highest = Math.max(2700e5, 1.2 * lowest);
   return Array.from({ length: steps + 1 }, (_, i) => {
-    const pressure = (lowest + (i / steps) * (highest - lowest)) as Pressure;
+    // Closer together at low pressure, where the curve bends.
+    const pressure = (lowest * (highest / lowest) ** (i / steps)) as Pressure;
     const area = nozzleAreaForWindow({ ...wanted, railPressure: pressure });
     return { pressure, diameter: Math.sqrt((4 * area) / (Math.PI * holes)) };
   });
@@ -55,7 +56,8 @@ export const nozzleTrade = figure({
       .attr("d", `${lineThrough(line)}V${px(top)}H${px(line[0]![0])}Z`);
     ground.append("path").attr("class", "line-1").attr("d", lineThrough(line));
     trade.forEach((_, row) => {
-      spot(ground, row, { x: line[row]![0] - 8, y: top, width: 16, height: bottom - top });
+      const reach = row === 0 ? 4 : Math.min(9, (line[row]![0] - line[row - 1]![0]) / 2 + 1);
+      spot(ground, row, { x: line[row]![0] - reach, y: top, width: 2 * reach, height: bottom - top });
     });
     const here = [x(bar(at.railPressure)), y(micro(at.holeDiameter))] as const;
     ground.append("circle").attr("class", "ring").attr("cx", px(here[0])).attr("cy", px(here[1])).attr("r", 5);

@@ -28,7 +28,7 @@ export const pumpOverSpeed = figure({
     const [low, high] = [sweep[0]!.engineSpeed, sweep.at(-1)!.engineSpeed];
     const most = Math.max(...sweep.flatMap(({ asked, delivered }) => [asked, delivered]), 1e-9);
     const top = 40;
-    const { svg, ground } = plate(width, top + height + axisRoom + 2 * leading + 42);
+    const { svg, ground } = plate(width, top + height + axisRoom + 2 * leading + 54);
     const { x, y, left, right, bottom } = plot(ground, {
       x: [rpm(low), rpm(high)],
       y: [0, flow(most)],
@@ -53,6 +53,13 @@ export const pumpOverSpeed = figure({
       const [at0, at1] = [given[row]![0] - (right - left) / 30, given[row]![0] + (right - left) / 30];
       spot(ground, row, { x: at0, y: top, width: at1 - at0, height });
     });
+    const tight = tightest(sweep);
+    const spare = tight.delivered / tight.asked - 1;
+    const here = x(rpm(tight.engineSpeed));
+    ground
+      .append("path")
+      .attr("class", "outline")
+      .attr("d", `M${px(here - 4)},${px(y(flow(tight.delivered)))}h8m-4,0V${px(y(flow(tight.asked)))}m-4,0h8`);
     const rated = x(rpm(at.ratedSpeed));
     ground.append("path").attr("class", "limit").attr("d", `M${px(rated)},${bottom}V${top}`);
     write(ground, "promised", { x: Math.min(rated, width - textWidth("promised") / 2), y: top - 6, anchor: "middle", look: "mute" });
@@ -61,11 +68,11 @@ export const pumpOverSpeed = figure({
     const room = left + textWidth(name, { bold: true }) + 14;
     const third = Math.max(Math.floor(sweep.length * 0.42), given.findIndex(([place]) => place > room));
     write(ground, name, { x: given[third]![0] - 8, y: given[third]![1] - 10, anchor: "end", look: "two" });
-    const low1 = Math.floor(sweep.length * 0.62);
+    const low1 = Math.floor(sweep.length * 0.45);
     write(ground, "rail asks for", { x: wanted[low1]![0] + 6, y: wanted[low1]![1] + 24, look: "one" });
     write(ground, "burnt", { x: burnt[low1]![0] + 6, y: burnt[low1]![1] + 24 + leading, look: "mute" });
 
-    const band = bottom + axisRoom + 10;
+    const band = bottom + axisRoom + 22;
     const [from, to] = [x(rpm(at.efficientRange.from)), x(rpm(at.efficientRange.to))];
     ground
       .append("rect")
@@ -74,6 +81,8 @@ export const pumpOverSpeed = figure({
       .attr("y", band)
       .attr("width", px(Math.max(2, to - from)))
       .attr("height", 4);
+    const words = `${spare < 0 ? "■ " : ""}${share(units, Math.abs(spare))} ${spare >= 0 ? "to spare" : "too little"} at ${units.text("rotationalSpeed", tight.engineSpeed)}`;
+    write(ground, words, { x: left, y: bottom + axisRoom + 8, look: spare < 0 ? "past" : "strong" });
     write(ground, `pump near its best, ${share(units, at.efficientRange.best)}`, { x: left, y: band + leading + 4, look: "mute" });
     const { ratio, lowestSpeed, highestSpeed } = at.drivenPumps.pumps[0]!;
     const window = [lowestSpeed, highestSpeed].map((each) => units.number("rotationalSpeed", each / ratio));

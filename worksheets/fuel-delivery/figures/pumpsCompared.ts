@@ -105,10 +105,10 @@ export const pumpsCompared = figure({
           .attr("height", 14);
         if (against) {
           const mark = at0(against(each));
-          ground
-            .append("path")
-            .attr("class", "limit")
-            .attr("d", `M${px(mark)},${line}v20`);
+          // Paper below the dashes, so that they show on a dark bar.
+          for (const look of ["seam", "limit"]) {
+            ground.append("path").attr("class", look).attr("d", `M${px(mark)},${line - 1}v22`);
+          }
         }
         write(ground, text(each, units), { x: width - 2, y: line + 14, anchor: "end", look: "strong" });
       });

@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3";
 import { ambientPressure } from "../../brief/cells";
-import { axisBelow, axisRoom, figures, narrow, plate, px, spot, textWidth, widest, write } from "../../drawing";
+import { axisBelow, axisRoom, figures, plate, px, spot, textWidth, widest, write } from "../../drawing";
 import { figure } from "../../sheet";
 import { fuelState, supplyLine } from "../cells";
 import { inletPressureNeeded, suctionLeast } from "../inputs";
@@ -23,12 +23,11 @@ export const supplyProfile = figure({
     const { stations } = at.supplyLine;
     const bar = (pressure: number) => units.number("pressure", pressure, "boost");
     const needed = at.ambientPressure + at.inletPressureNeeded;
-    const stacked = width < narrow;
-    const pitch = stacked ? 46 : 38;
+    const pitch = 38;
     const top = 40;
     const bottom = top + stations.length * pitch;
     const { svg, ground } = plate(width, bottom + axisRoom + 4);
-    const left = stacked ? 10 : widest(stations.map(({ name }) => name)) + 16;
+    const left = widest(stations.map(({ name }) => name)) + 16;
     const texts = stations.map(({ pressure }) => figures(bar(pressure), 3));
     const right = width - widest(texts, { bold: true }) - 16;
     const shown = stations.map(({ pressure }) => bar(pressure));
@@ -54,9 +53,8 @@ export const supplyProfile = figure({
     ground.append("path").attr("class", "line-1").attr("d", path);
     stations.forEach(({ name }, i) => {
       const row = top + i * pitch;
-      const line = row + (stacked ? 16 : pitch / 2 + 5);
-      const clear = stacked ? freeOf(x(shown[i]!), textWidth(name), width) : 2;
-      write(ground, name, { x: clear, y: line });
+      const line = row + pitch / 2 + 5;
+      write(ground, name, { x: 2, y: line });
       write(ground, texts[i]!, { x: width - 2, y: line, anchor: "end", look: "strong" });
     });
     const airless = x(bar(at.suctionLeast));
@@ -66,7 +64,12 @@ export const supplyProfile = figure({
     ground.append("path").attr("class", "limit").attr("d", `M${px(airless)},${rows[0]}V${rows[1]}`);
     const suction = top + (suctionEnd + 1) * pitch - 4;
     const beside = Math.max(airless, x(shown[suctionEnd]!), x(shown[suctionEnd - 1]!)) + 9;
-    write(ground, words, { x: beside, y: suction, look: past ? "past" : "mute" });
+    const fits = beside + textWidth(words, { bold: past }) < right + 8;
+    write(ground, fits ? words : words.replace("air comes out below", "air below"), {
+      x: beside,
+      y: suction,
+      look: past ? "past" : "mute",
+    });
     const wanted = x(bar(needed));
     const starved = stations.at(-1)!.pressure < needed;
     ground
@@ -94,8 +97,3 @@ export const supplyProfile = figure({
     ]),
   }),
 });
-
-/** Where a label stands clear of the line at some place: right of it, or left where there is no room. */
-function freeOf(place: number, size: number, width: number): number {
-  return place + 12 + size < width - 60 ? place + 12 : Math.max(2, place - 12 - size);
-}
