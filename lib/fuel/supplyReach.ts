@@ -30,5 +30,5 @@ export function supplyReach({ tankPressure, parts, leastPressure, highestFlow }:
   const room = (flow: number) => supplyStations(tankPressure, parts, flow as VolumeFlow).at(-1)!.pressure - leastPressure;
   if (room(0) <= 0) return 0 as VolumeFlow;
   if (room(highestFlow) >= 0) return highestFlow;
-  return brentRoot(room, [0, highestFlow], { tolerance: 1e-9 * highestFlow, name: "supplyReach" }).root as VolumeFlow;
+  return brentRoot(room, [0, highestFlow], { tolerance: 1e-8 * highestFlow, name: "supplyReach" }).root as VolumeFlow;
 }
