@@ -59,8 +59,9 @@ export const picks = figure({
     if (rows.length === 0) {
       const why = found.none ?? `No pulleys and belt do it. ${leftOut(at)}`;
       const told = wrapped(why, width - 8);
-      writeLines(ground, told, { x: 2, y: 44 });
-      return resized(svg, width, 52 + 18 * told.length);
+      write(ground, `wanted ${figures(at.pickRatio, 4)}, within ${units.text("fraction", at.pickTolerance)}`, { x: 2, y: 40, look: "mute" });
+      writeLines(ground, told, { x: 2, y: 64 });
+      return resized(svg, width, 72 + 18 * told.length);
     }
     const spread = at.pickRatio * at.pickTolerance;
     const names = rows.map(({ driverTeeth, drivenTeeth }) => `${driverTeeth} : ${drivenTeeth}`);
