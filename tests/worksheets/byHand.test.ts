@@ -11,7 +11,8 @@ import * as boost from "../../worksheets/boost/cells";
 import { chargeSinkTemperature } from "../../worksheets/boost/demand";
 import * as boostIn from "../../worksheets/boost/inputs";
 import * as brief from "../../worksheets/brief/cells";
-import { accessoryPower } from "../../worksheets/drive-speeds/accessories";
+import { accessoryPower, electricalLoad } from "../../worksheets/drive-speeds/accessories";
+import * as budgets from "../../worksheets/drive-speeds/budgets";
 import * as budgetTables from "../../worksheets/drive-speeds/budgetTables";
 import * as beltTables from "../../worksheets/drive-speeds/beltTables";
 import * as drive from "../../worksheets/drive-speeds/cells";
@@ -113,6 +114,9 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   const alternator = (at(driveIn.busVoltage) * current) / at(driveIn.alternatorEfficiency);
   const stated = run.reduce((sum, { role, power }) => sum + (role === "coolantPump" ? 0 : power), 0);
   const accessories = (hydraulic + alternator + stated) / at(driveIn.beltEfficiency) + at(driveIn.otherAccessoryPower);
+
+  /** The alternator's output [A] at its own speed [rpm], straight between the points of its curve near idle. */
+  const alternatorAt = (rpm: number) => (rpm < 1500 ? (62 * (rpm - 1100)) / 400 : 62 + (33 * (rpm - 1500)) / 500);
 
   // Fuel: density falls by 0.7 kg/m³, viscosity by 2 %, with each kelvin
   const sheet = dataSheets[at(fuelIn.fuelChoice) as keyof typeof dataSheets];
@@ -362,6 +366,19 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
       fuel.supplyReynolds,
       (supplyVelocity * at(fuelIn.supplyBore)) / viscosity,
       5e-2,
+    ),
+    "electrical load": line(electricalLoad, current, exact),
+    "heat into the hydraulic oil": line(
+      budgets.hydraulicHeatRate,
+      hydraulic -
+        at(budgetTables.hydraulicLoads).reduce((sum, row) => sum + row.flow * row.pressure * row.workShare, 0),
+      exact,
+    ),
+    "balance of the battery at idle": line(
+      budgets.idleBatteryBalance,
+      alternatorAt(60 * at(brief.idleSpeed) * (teethOf("crank") / teethOf("alternator"))) -
+        at(budgetTables.electricalLoads).reduce((sum, row) => sum + row.current * row.idleShare, 0),
+      1e-6,
     ),
     "speed of the blower": line(drive.blowerSpeed, blowerSpeed, exact),
     "torque of the blower": line(drive.blowerTorque, blowerPower / (2 * PI * blowerSpeed), exact),

@@ -7,6 +7,7 @@ import * as boost from "../../worksheets/boost/cells";
 import * as boostIn from "../../worksheets/boost/inputs";
 import * as brief from "../../worksheets/brief/cells";
 import { inputsOf } from "../../worksheets/build/build";
+import { hydraulicHeatRate } from "../../worksheets/drive-speeds/budgets";
 import * as drive from "../../worksheets/drive-speeds/cells";
 import * as driveIn from "../../worksheets/drive-speeds/inputs";
 import * as fuel from "../../worksheets/fuel-delivery/cells";
@@ -51,6 +52,8 @@ const trends: readonly (readonly [moved: Input, cell: Cell, way: 1 | -1])[] = [
   [driveIn.blowerDrivenTeeth, match.matchedBlowerRatio, falls],
   [driveIn.blowerDrivenTeeth, boost.blowerPressureRatio, falls],
   [driveIn.blowerDriverTeeth, drive.blowerBeltSpeed, rises],
+  [driveIn.blowerDriverTeeth, drive.blowerBeltLength, rises],
+  [driveIn.hydraulicPressure, hydraulicHeatRate, rises],
   [fuelIn.holeDiameter, fuel.injectionAngle, falls],
   [fuelIn.railPressure, fuel.injectionAngle, falls],
   [fuelIn.railPressure, fuel.pumpLeakFlow, rises],
