@@ -106,6 +106,8 @@ describe.each(keys)("%s", (key) => {
     expect(new Set(read).size).toBe(read.length);
     // Each mark reads a row of the numbers, in their order; in these figures every row has a mark.
     await shown.locator(".numbers summary").click();
+    // The list is written when the browser tells that it was opened.
+    await shown.locator(".figures tbody tr").first().waitFor({ state: "attached" });
     const rows = await shown.locator(".figures tbody tr").evaluateAll((all) =>
       all.map((row) => (row as HTMLTableRowElement).cells[0]!.textContent ?? ""),
     );
@@ -296,7 +298,8 @@ test.each(["light", "dark"] as const)("axe finds nothing wrong in the figures: %
   for (const key of keys) await (await figure(key)).locator(".numbers summary").click();
   await page.emulateMedia({ colorScheme: "light" });
   expect(found).toEqual([]);
-});
+  // Every figure's every number is looked at.
+}, 240_000);
 
 test("the browser complained of nothing", () => {
   expect(complaints).toEqual([]);
