@@ -46,10 +46,15 @@ export function labelBelt(group: Group, labelling: Labelling): number {
     y: view.y(y),
     radius: pitchRadius * view.scale,
   });
-  const discs = pulleys.map(disc).map((each) => ({ ...each, radius: each.radius + 4 }));
-  const segments = (belt.run?.spans ?? []).map(
-    ({ start, end }): Segment => [view.x(start.x), view.y(start.y), view.x(end.x), view.y(end.y)],
-  );
+  const arms = belt.members.filter(({ mount }) => mount === "pivoting");
+  const discs = [
+    ...pulleys.map(disc).map((each) => ({ ...each, radius: each.radius + 4 })),
+    ...arms.map(({ guide }): Disc => ({ x: view.x(guide.x), y: view.y(guide.y), radius: 8 })),
+  ];
+  const segments = [
+    ...(belt.run?.spans ?? []).map(({ start, end }) => [start, end] as const),
+    ...arms.map((arm) => [arm, arm.guide] as const),
+  ].map(([from, to]): Segment => [view.x(from.x), view.y(from.y), view.x(to.x), view.y(to.y)]);
   const boxes: Box[] = [...labelling.taken];
   const middle = {
     x: pulleys.reduce((sum, { x }) => sum + view.x(x), 0) / pulleys.length,

@@ -10,7 +10,7 @@ import { scaleBar } from "./scaleBar";
 import { extentOf, type ShownBelt } from "./shownBelt";
 
 /** Widths from which two belts stand side by side, and how tall a belt may then be, in CSS pixels. */
-const sideBySide = 640;
+const sideBySide = 560;
 const tallest = 460;
 /** Room for labels around a belt. */
 const margin = { wide: 84, slim: 64, y: 44 };

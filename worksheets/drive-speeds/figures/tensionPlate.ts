@@ -29,7 +29,7 @@ const widestRibbon = { wide: 30, slim: 22 };
 const longestArrow = { wide: 64, slim: 46 };
 /** Room around a run. */
 const margin = { wide: 92, slim: 62, y: 56 };
-const sideBySide = 640;
+const sideBySide = 560;
 const tallest = 400;
 
 interface Scales {
