@@ -21,10 +21,10 @@ const mm = (value: number) => quantity("length", value, "mm");
 /** The declared build with some pulleys changed, by belt and unit. */
 const withPulleys = (changes: Readonly<Record<string, Partial<PulleyRow>>>) =>
   pulleys.map((row) => ({ ...row, ...changes[`${row.belt} ${row.unit}`] }));
-const after = (changes: Readonly<Record<string, unknown>>) => program.rerun(before, changes).evaluation;
-const moved = (changes: Readonly<Record<string, Partial<PulleyRow>>>) => after({ frontPulleys: withPulleys(changes) });
+const changed = (changes: Readonly<Record<string, unknown>>) => program.rerun(before, changes).evaluation;
+const moved = (changes: Readonly<Record<string, Partial<PulleyRow>>>) => changed({ frontPulleys: withPulleys(changes) });
 const wordsOf = (cell: Cell, frontPulleysNow: readonly PulleyRow[]) => {
-  const value = after({ frontPulleys: frontPulleysNow }).get(cell);
+  const value = changed({ frontPulleys: frontPulleysNow }).get(cell);
   return value instanceof Refusal ? value.message : "no refusal";
 };
 
@@ -45,17 +45,17 @@ describe("the two tables", () => {
       "Blower belt, Blower: its highest speed has a line of its own; enter 0 in the table",
     );
     expect(wordsOf(frontBelts, withPulleys({ "C Fan": toothed }))).toContain("Fan: it has 30 teeth; on a ribbed belt");
-    const twice = after({ belts: belts.value.map((row) => ({ ...row, mark: "A" })) }).get(frontBelts);
+    const twice = changed({ belts: belts.value.map((row) => ({ ...row, mark: "A" })) }).get(frontBelts);
     expect((twice as unknown as Refusal).message).toBe("belts: two of them are A; give each a letter of its own");
   });
 
   test("leave out a belt without pulleys", () => {
-    const without = after({ frontPulleys: pulleys.filter(({ belt }) => belt !== "C") });
+    const without = changed({ frontPulleys: pulleys.filter(({ belt }) => belt !== "C") });
     expect(without.require(beltRuns).map(({ mark }) => mark)).toEqual(["A", "B"]);
   });
 
   test("run the other way round the same pulleys where the crank turns the other way", () => {
-    const other = after({ crankRotation: "counterclockwise" }).require(beltRuns);
+    const other = changed({ crankRotation: "counterclockwise" }).require(beltRuns);
     before.require(beltRuns).forEach(({ run, members }, i) => {
       expect(other[i]!.run!.length).toBeCloseTo(run!.length, 12);
       expect(other[i]!.members.slice(1).map(({ unit }) => unit)).toEqual(members.slice(1).map(({ unit }) => unit).reverse());
@@ -117,7 +117,7 @@ describe("belts that fit", () => {
   });
 
   const withLength = (length: number) =>
-    after({ belts: belts.value.map((row) => (row.mark === "A" ? { ...row, length: mm(length) } : row)) }).require(beltFits)[0]!;
+    changed({ belts: belts.value.map((row) => (row.mark === "A" ? { ...row, length: mm(length) } : row)) }).require(beltFits)[0]!;
 
   test("a stated belt is taken, and one of broken teeth or out of reach refused in words", () => {
     expect(withLength(1442).chosen!.teeth).toBe(103);
@@ -153,7 +153,7 @@ describe("loads", () => {
   test("at the tension that is needed, the loosest span keeps the reserve", () => {
     const needed = before.require(beltLoads).map(({ neededTension }) => neededTension);
     const set = belts.value.map((row, i) => ({ ...row, tension: needed[i]! }));
-    for (const { pressing } of after({ belts: set }).require(beltLoads)) expect(pressing).toBeCloseTo(60, 6);
+    for (const { pressing } of changed({ belts: set }).require(beltLoads)) expect(pressing).toBeCloseTo(60, 6);
   });
 
   test("the hub loads of a belt add to nothing", () => {
@@ -164,7 +164,7 @@ describe("loads", () => {
   });
 
   test("a belt set too loosely is past its limit and found, and nothing refuses", () => {
-    const loose = after({ belts: belts.value.map((row) => ({ ...row, tension: quantity("force", 100, "N") })) });
+    const loose = changed({ belts: belts.value.map((row) => ({ ...row, tension: quantity("force", 100, "N") })) });
     expect(loose.require(driveFindings).some(({ what }) => what.includes("would hang loose"))).toBe(true);
     expect(loose.require(beltLoads)[0]!.pulleys[0]!.hub).toBeUndefined();
   });
