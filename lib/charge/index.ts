@@ -30,6 +30,7 @@ export * from "./correctedFlow";
 export * from "./demandBuild";
 export * from "./demandHeatBalance";
 export * from "./demandPoint";
+export * from "./heldTurbine";
 export * from "./inventedBuild";
 export type {
   CompressorField,

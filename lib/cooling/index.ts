@@ -1,5 +1,7 @@
 export { capacityRatioSpan, type ExchangerCore, type FlowArrangement, transferUnitsSpan } from "./arrangement";
 export * from "./boatTemperatureGuides";
+export * from "./closedCircuit";
+export * from "./conductanceAtFlow";
 export * from "./dryExhaustLoss";
 export { type EffectivenessInputs, exchangerEffectiveness } from "./effectiveness";
 export * from "./exchanger";
@@ -25,6 +27,7 @@ export * from "./limitingAirTemperature";
 export * from "./logMeanTemperatureDifference";
 export * from "./pipeVelocity";
 export * from "./propeller";
+export * from "./pumpCurve";
 export * from "./rawWaterPump";
 export * from "./seaWaterVelocityGuides";
 export * from "./ratedCircuit";
@@ -36,5 +39,6 @@ export {
   seriesCircuit,
 } from "./seriesCircuit";
 export * from "./suctionHead";
+export * from "./timeToLimit";
 export * from "./transferUnits";
 export * from "./ventilation";
