@@ -1,5 +1,5 @@
 import { type BurntMix, burntGasComposition, type Gas, gasOf, saturationVapourPressure } from "../fluid";
-import type { Fraction, MassFlow, Pressure, Temperature } from "../quantity";
+import { type Fraction, type MassFlow, type Power, type Pressure, requireNotNegative, requirePositive, requireWithin, type Temperature } from "../quantity";
 
 /** Pure water vapour, for what evaporates into exhaust. */
 const steam: Gas = gasOf("water vapour", { nitrogen: 0, oxygen: 0, argon: 0, carbonDioxide: 0, waterVapour: 1 });
@@ -60,4 +60,49 @@ export function evaporationToSaturation(damp: DampGas, temperature: Temperature)
   if (share >= 1) return Number.POSITIVE_INFINITY;
   // n = ṁ_g R_g/R_u and the mass of a mole of water is R_u/R_v, so the molar gas constant cancels.
   return ((gasFlow * gas.gasConstant) / steamGasConstant) * ((share - vapourFraction) / (1 - share));
+}
+
+export interface VapourCarried {
+  /** the exhaust gas, with its vapour in it */
+  readonly gas: Gas;
+  /** mass flow of the gas [kg/s], above 0 */
+  readonly gasFlow: MassFlow;
+  /** share of vapour in it, by volume [–], 0 to 0.3 */
+  readonly vapourFraction: Fraction;
+  /** temperature at which it leaves [K], 200 to 2500 */
+  readonly temperature: Temperature;
+  /** temperature of the surroundings [K], 200 to 2500 */
+  readonly ambientTemperature: Temperature;
+}
+
+/** Heat that the water vapour of an exhaust takes along. */
+export interface VapourHeat {
+  /** water vapour by mass [kg/s] */
+  readonly flow: MassFlow;
+  /** heat of the vapour above that at the surroundings' temperature [W] */
+  readonly sensible: Power;
+  /** heat that it would give up by condensing at 25 °C, outside a balance of lower heating values [W] */
+  readonly latent: Power;
+}
+
+/**
+ * Heat that the water vapour of an exhaust takes along [kg/s, W]: ṁ_v = y ṁ R/R_v, ṁ_v [h_v(T) − h_v(T_0)], and the heat
+ * of condensation, which is what the higher heating value counts beyond the lower one (and the damp of the air with it).
+ *
+ * @param carried gas, flow, vapour share and temperatures [kg/s, –, K]
+ * @throws RangeError if an argument is outside its span
+ * @source balance of amounts; heat of evaporation 2441.7 kJ/kg at 25 °C, IAPWS steam tables (from memory)
+ * @example exhaustVapourHeat({ gas: burntGas({ excessAirRatio: 2 }), gasFlow: 0.8, vapourFraction: exhaustVapourFraction({ excessAirRatio: 2 }), temperature: 700, ambientTemperature: 298.15 }).flow // 0.03204
+ */
+export function exhaustVapourHeat(carried: VapourCarried): VapourHeat {
+  const { gas, gasFlow, vapourFraction, temperature, ambientTemperature } = carried;
+  requirePositive("exhaustVapourHeat: gasFlow", gasFlow, "kg/s");
+  requireWithin("exhaustVapourHeat: vapourFraction", vapourFraction, [0, 0.3]);
+  requireNotNegative("exhaustVapourHeat: ambientTemperature", ambientTemperature, "K");
+  const flow = (vapourFraction * gasFlow * gas.gasConstant) / steamGasConstant;
+  return {
+    flow: flow as MassFlow,
+    sensible: (flow * (steam.enthalpy(temperature) - steam.enthalpy(ambientTemperature))) as Power,
+    latent: (flow * evaporationHeatAtZero) as Power,
+  };
 }

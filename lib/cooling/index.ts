@@ -2,7 +2,9 @@ export { capacityRatioSpan, type ExchangerCore, type FlowArrangement, transferUn
 export * from "./boatTemperatureGuides";
 export * from "./closedCircuit";
 export * from "./conductanceAtFlow";
+export * from "./coolingNetwork";
 export * from "./dryExhaustLoss";
+export * from "./duty";
 export { type EffectivenessInputs, exchangerEffectiveness } from "./effectiveness";
 export * from "./exchanger";
 export * from "./hotInletForHeat";
@@ -17,12 +19,14 @@ export {
   type InjectionInputs,
   injectionWaterSpan,
 } from "./exhaustMixing";
-export { exhaustVapourFraction } from "./exhaustVapour";
+export { exhaustVapourFraction, exhaustVapourHeat, type VapourCarried, type VapourHeat } from "./exhaustVapour";
 export * from "./expansionTank";
 export * from "./flowForHeat";
+export * from "./fanAndCore";
 export * from "./fouling";
 export * from "./gearLoss";
 export * from "./injectionWater";
+export * from "./laggedPipe";
 export * from "./limitingAirTemperature";
 export * from "./logMeanTemperatureDifference";
 export * from "./pipeVelocity";
@@ -40,5 +44,7 @@ export {
 } from "./seriesCircuit";
 export * from "./suctionHead";
 export * from "./timeToLimit";
+export * from "./towerWater";
 export * from "./transferUnits";
 export * from "./ventilation";
+export * from "./wetExhaustLoss";

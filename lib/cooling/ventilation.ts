@@ -118,3 +118,31 @@ export function openingArea({ volumeFlow, velocity, freeShare }: OpeningInputs):
   requireWithin("openingArea: freeShare", freeShare, [0, 1]);
   return (volumeFlow / (velocity * freeShare)) as Area;
 }
+
+export interface RoomInputs {
+  /** outside air [K], above 0 */
+  readonly outsideTemperature: Temperature;
+  /** heat given to the room [W], 0 or above */
+  readonly heat: Power;
+  /** air led in [m³/s], above 0 */
+  readonly volumeFlow: VolumeFlow;
+  /** density of the air led in [kg/m³], above 0 */
+  readonly density: Density;
+}
+
+/**
+ * Temperature of an engine room in the mean [K]: T = T_out + Q/(ρ c V̇), all the air warmed alike and leaving as warm
+ * as the room. Air that the engine breathes straight from the opening stays cooler; corners over the engine are hotter.
+ *
+ * @param room outside air [K], heat [W], flow [m³/s], density [kg/m³]
+ * @throws RangeError if an argument is outside its span
+ * @source energy balance; specific heat as in ISO 8861 (from memory)
+ * @example roomTemperature({ outsideTemperature: 308.15, heat: 14266.25, volumeFlow: 1, density: 1.13 }) // 320.65
+ */
+export function roomTemperature({ outsideTemperature, heat, volumeFlow, density }: RoomInputs): Temperature {
+  requirePositive("roomTemperature: outsideTemperature", outsideTemperature, "K");
+  requireNotNegative("roomTemperature: heat", heat, "W");
+  requirePositive("roomTemperature: volumeFlow", volumeFlow, "m³/s");
+  requirePositive("roomTemperature: density", density, "kg/m³");
+  return (outsideTemperature + heat / (density * shipVentilation.specificHeat * volumeFlow)) as Temperature;
+}

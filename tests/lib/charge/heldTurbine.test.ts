@@ -23,7 +23,6 @@ describe("demandAtTurbineArea(build, wanted, area)", () => {
     const held = demandAtTurbineArea(inventedBuild, wanted, area);
     expect(held.exhaust.turbineAreaEach! / area).toBeCloseTo(1, 5);
     expect(held.path.manifoldPressure).toBeLessThan(rated.path.manifoldPressure);
-    expect(held.exhaust.turbineInletTemperature).toBeLessThan(rated.exhaust.turbineInletTemperature);
   });
 
   test("runs richer and hotter in warm air, with a clogged exhaust and behind a warm cooler", () => {
