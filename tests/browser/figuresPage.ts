@@ -4,6 +4,7 @@ import "../../worksheets/drive-speeds/figures/belts.css";
 import "../../worksheets/matching/figures/matching.css";
 import { completeDrawing } from "../../site/figure/complete";
 import { readTrack } from "../../site/figure/mark-track";
+import "../../worksheets/marine-cooling/figures/marine.css";
 import { figureUnits } from "../../site/state/units";
 import { powerStaircase } from "../../worksheets/air-demand/figures/powerStaircase";
 import { chargeStaircase } from "../../worksheets/boost/figures/chargeStaircase";

@@ -1,6 +1,7 @@
-/** Where a part of the fuel's power ends. */
-export type Goal = "away" | "sea";
+/** Where a part of the fuel's power ends: at the propeller, in the sea water, in the engine room, or elsewhere. */
+export type Goal = "work" | "sea" | "room" | "away";
 
+/** A part of the fuel's power [W]; below zero, it comes in. */
 export interface Flow {
   readonly key: string;
   readonly name: string;
@@ -8,27 +9,35 @@ export interface Flow {
   readonly goal: Goal;
 }
 
-type Parts = readonly { readonly key: string; readonly power: number }[];
+/** Short names of the parts, in the order in which they leave the stream; the shaft is what stays. */
+const names: Readonly<Record<string, string>> = {
+  exhaustVapour: "Exhaust moisture",
+  exhaustGas: "Exhaust gas",
+  radiation: "Radiation",
+  blowerLoss: "Blower gears",
+  accessories: "Accessories",
+  fuelPump: "Fuel pump",
+  fuelReturn: "Returning fuel",
+  aftercooler: "Aftercooler",
+  intercooler: "Intercooler",
+  oil: "Engine oil",
+  jacket: "Jacket water",
+  gear: "Gear oil",
+};
+const order = Object.keys(names);
 
-/** Parts of the heat balance in the order in which they leave the stream; what is left at its foot is the shaft's. */
-export function flowsOf(
-  parts: Parts,
-  gear: number,
-  fuelReturn: number,
-): { readonly flows: readonly Flow[]; readonly shaft: number } {
-  const power = (key: string) => parts.find((part) => part.key === key)?.power ?? 0;
-  const flow = (key: string, name: string, amount: number, goal: Goal): Flow => ({ key, name, power: amount, goal });
-  const flows = [
-    flow("exhaust", "Exhaust gas", power("exhaust"), "away"),
-    flow("radiation", "Radiation", power("radiation"), "away"),
-    flow("blowerLoss", "Blower gears", power("blowerLoss"), "away"),
-    flow("accessories", "Accessories", power("accessories"), "away"),
-    flow("fuelPump", "Fuel pump", power("fuelPump") - fuelReturn, "away"),
-    flow("fuelReturn", "Returning fuel", fuelReturn, "sea"),
-    flow("chargeCoolers", "Charge coolers", power("chargeCoolers"), "sea"),
-    flow("oil", "Engine oil", power("oil") + power("turbochargerLoss"), "sea"),
-    flow("jacket", "Jacket water", power("jacket"), "sea"),
-    flow("gear", "Gear oil", gear, "sea"),
-  ];
-  return { flows, shaft: power("brake") - gear };
+/** What goes to the sea stands together, so that it can be gathered. */
+const ranks: Readonly<Record<Goal, number>> = { away: 0, room: 1, sea: 2, work: 3 };
+
+/** Lines of a heat balance as flows, in the order in which they leave the stream. */
+export function flowsOf(lines: readonly Flow[]): readonly Flow[] {
+  const place = ({ key, goal }: Flow) => ranks[goal] * 100 + (order.includes(key) ? order.indexOf(key) : 99);
+  return [...lines]
+    .sort((a, b) => place(a) - place(b))
+    .map(({ key, name, power, goal }) => ({ key, name: names[key] ?? name, power, goal }));
+}
+
+/** Power of all flows to a goal [W]. */
+export function powerTo(flows: readonly Flow[], goal: Goal): number {
+  return flows.reduce((sum, flow) => sum + (flow.goal === goal ? flow.power : 0), 0);
 }

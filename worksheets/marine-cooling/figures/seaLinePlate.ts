@@ -198,7 +198,12 @@ export function drawSeaLine({
       return;
     }
     // At the right, clear of the line, which keeps to the left.
-    writeLines(ground, [name, remarks.join(", ")], { x: width, y: y - head + 4, anchor: "end", look: ["strong", "mute"] });
+    writeLines(ground, [name, remarks.join(", ")], {
+      x: width,
+      y: y - head + 4,
+      anchor: "end",
+      look: ["strong", "mute"],
+    });
   });
   return svg;
 }

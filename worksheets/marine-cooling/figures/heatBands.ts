@@ -1,0 +1,89 @@
+import { area, range, scaleLinear } from "d3";
+import { axisRoom, figures, narrow, plate, px, widest, write } from "../../drawing";
+import type { FigureFrame } from "../../sheet";
+import type { Flow } from "./flows";
+import { endLabels, endRoom, numbersRoom, panel, strips, upwards } from "./panel";
+
+/** The fuel's power at one engine speed, in the same parts at every speed. */
+export interface HeatPoint {
+  readonly speed: number;
+  /** From the foot of the stack upwards. */
+  readonly parts: readonly Flow[];
+}
+
+interface HeatBands extends FigureFrame {
+  /** In ascending order of speed. */
+  readonly points: readonly HeatPoint[];
+  /** Speed of the point that the other figures of the sheet show. */
+  readonly shown: number;
+}
+
+/** Where each part's band begins and ends at each speed [W]; what is below nothing takes no room. */
+export function stacked(points: readonly HeatPoint[]): readonly (readonly (readonly [number, number])[])[] {
+  const parts = points[0]?.parts ?? [];
+  const reached = points.map(() => 0);
+  return parts.map((_, part) =>
+    points.map(({ parts: all }, i) => {
+      const from = reached[i]!;
+      reached[i] = from + Math.max(0, all[part]!.power);
+      return [from, reached[i]!] as const;
+    }),
+  );
+}
+
+const looks = { work: "flow-work", sea: "flow-sea", room: "flow", away: "flow" } as const;
+const wordLooks = { work: "strong", sea: "one", room: "", away: "" } as const;
+
+/** The parts of the fuel's power as bands over the engine's speed, named at their right ends. */
+export function drawHeatBands({ points, shown, width, units }: HeatBands): SVGSVGElement {
+  const power = (value: number) => units.number("power", value, "heat");
+  const speed = (value: number) => units.number("rotationalSpeed", value);
+  const last = points.at(-1)!;
+  const bands = stacked(points);
+  const names = last.parts.map(({ name }) => name);
+  const values = width < narrow ? undefined : last.parts.map(({ power: own }) => rounded(power(own)));
+  const top = 44;
+  const height = Math.max(width < narrow ? 300 : 340, names.length * 20 + 20);
+  const y = upwards([0, ...bands.flat(2).map(power)], top, height);
+  const left = numbersRoom([y]);
+  const right = width - endRoom(names.map((name) => [name])) - (values ? widest(values, { bold: true }) + 6 : 0);
+  const x = scaleLinear([speed(points[0]!.speed), speed(last.speed)], [left, right]);
+  const { svg, ground } = plate(width, top + height + axisRoom);
+  const speeds = points.map((point) => speed(point.speed));
+  strips(ground, x, speeds, { top, bottom: top + height });
+  const { bottom } = panel(ground, {
+    x,
+    y,
+    title: `Power, ${units.unit("power", "heat")}`,
+    titleAt: 2,
+    across: `Engine speed, ${units.unit("rotationalSpeed")}`,
+  });
+  const shape = area<number>().x((i) => px(x(speeds[i]!)));
+  bands.forEach((band, part) => {
+    shape.y0((i) => px(y(power(band[i]![0])))).y1((i) => px(y(power(band[i]![1]))));
+    ground
+      .append("path")
+      .attr("class", `${looks[last.parts[part]!.goal]} band-area`)
+      .attr("d", shape(range(points.length)) ?? "");
+  });
+  endLabels(
+    ground,
+    last.parts.map(({ name, goal }, part) => ({
+      lines: [name],
+      ...(values && { value: values[part]! }),
+      y: y(power((bands[part]!.at(-1)![0] + bands[part]!.at(-1)![1]) / 2)),
+      look: [wordLooks[goal]],
+    })),
+    { x: right, span: [top - 6, bottom + 6], right: width },
+  );
+  const here = x(speed(shown));
+  ground
+    .append("path")
+    .attr("class", "dotted")
+    .attr("d", `M${px(here)},${px(top - 4)}V${px(bottom)}`);
+  write(ground, units.text("rotationalSpeed", shown), { x: here, y: top - 8, anchor: "end", look: "mute" });
+  return svg;
+}
+
+/** A power as it stands in a column: whole from ten up, one decimal below. */
+const rounded = (value: number) => figures(Math.abs(value) < 9.95 ? Math.round(value * 10) / 10 : Math.round(value), 6);

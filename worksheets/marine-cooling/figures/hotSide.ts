@@ -1,0 +1,36 @@
+import { arrowHead, dimension, type Group, px, write } from "../../drawing";
+import type { RowPlace } from "./lineRows";
+
+/** A hot stream against the sea water, as places across, and what is written at its ends. */
+interface HotSide {
+  readonly inlet: number;
+  readonly outlet: number;
+  readonly seaInlet: number;
+  readonly seaOutlet: number;
+  readonly limit: number | undefined;
+  readonly words: readonly [inlet: string, outlet: string];
+  readonly past: boolean;
+}
+
+/** A hot side in counterflow: it runs up the page, dashed, with the closest approach of both streams as a dimension. */
+export function hotSide(group: Group, side: HotSide, { top, bottom }: RowPlace): void {
+  const { inlet, outlet, seaInlet, seaOutlet, limit, words, past } = side;
+  if (limit !== undefined) {
+    group
+      .append("path")
+      .attr("class", "limit")
+      .attr("d", `M${px(limit)},${px(top - 2)}V${px(bottom + 6)}`);
+  }
+  group
+    .append("path")
+    .attr("class", "line-2")
+    .attr("d", `M${px(inlet)},${px(bottom)}L${px(outlet)},${px(top)}`);
+  group
+    .append("path")
+    .attr("class", "arrow-2")
+    .attr("d", arrowHead(outlet, top, Math.atan2(top - bottom, outlet - inlet), 9));
+  const atOutlet = inlet - seaOutlet <= outlet - seaInlet;
+  dimension(group, atOutlet ? seaOutlet : seaInlet, atOutlet ? inlet : outlet, atOutlet ? bottom : top);
+  write(group, `${past ? "■ " : ""}${words[0]}`, { x: inlet + 8, y: bottom + 5, look: past ? "past" : "two" });
+  write(group, words[1], { x: outlet + 8, y: top - 3, look: "two" });
+}
