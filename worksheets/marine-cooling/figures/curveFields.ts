@@ -1,6 +1,6 @@
 import { type ScaleLinear, scaleLinear } from "d3";
-import { axisRoom, narrow, plate, px, textWidth, write } from "../../drawing";
-import { curve, endLabels, endRoom, numbersRoom, panel, strips, upwards } from "./panel";
+import { axisRoom, meetsSegment, narrow, plate, px, textWidth, write } from "../../drawing";
+import { curve, endLabels, endRoom, numbersRoom, panel, strips, titleRoom, upwards } from "./panel";
 
 /** A curve in numbers of the units shown. */
 export interface NamedCurve {
@@ -33,28 +33,35 @@ interface Curves {
 
 const wordsOf = { "line-1": "one", "line-2": "two", outline: "strong" } as const;
 const gap = 34;
+const top = 44;
 
-/** Fields of curves, side by side where there is room, else one below the other. */
+/** Fields of curves, two beside each other where there is room, else one below the other. */
 export function drawCurves({ fields, width, alike }: Curves): SVGSVGElement {
-  const beside = fields.length > 1 && width >= narrow + 200;
-  const own = beside ? (width - gap * (fields.length - 1)) / fields.length : width;
-  const top = 46;
+  const columns = fields.length > 1 && width >= narrow + 200 ? 2 : 1;
+  const own = (width - gap * (columns - 1)) / columns;
   const height = width < narrow ? 190 : 230;
-  const pitch = height + axisRoom + 56;
+  const pitch = height + axisRoom + 60;
   const heights = fields.map(heightsOf);
-  const { svg, ground } = plate(
-    width,
-    beside ? top + height + axisRoom : top + (fields.length - 1) * pitch + height + axisRoom,
-  );
+  const { svg, ground } = plate(width, top + Math.ceil(fields.length / columns) * pitch - 60);
   fields.forEach((field, i) => {
-    const from = beside ? i * (own + gap) : 0;
-    const over = beside ? top : top + i * pitch;
-    const y = upwards(alike ? heights.flat() : heights[i]!, over, height);
+    const from = (i % columns) * (own + gap);
+    const over = top + Math.floor(i / columns) * pitch;
+    const reached = alike ? heights.flat() : heights[i]!;
+    const y = upwards(reached.length > 0 ? reached : [0], over, height);
     const left = from + numbersRoom([y]);
     const right = from + own - endRoom(field.curves.map(({ name }) => [name]));
-    const across = [...field.curves.flatMap(({ points }) => points.map(([x]) => x)), ...field.listed];
+    const across = [
+      ...field.curves.flatMap(({ points }) => points.map(([along]) => along)),
+      ...field.listed,
+      ...(field.here ? [field.here.at] : []),
+    ];
     const x = scaleLinear([Math.min(...across), Math.max(...across)], [left, right]);
     strips(ground, x, field.listed, { top: over, bottom: over + height, firstRow: field.firstRow });
+    if (heights[i]!.length === 0) {
+      write(ground, field.title, { x: from + 2, y: over - titleRoom, look: "band" });
+      write(ground, "no answer anywhere here", { x: from + 2, y: over + 14, look: "mute" });
+      return;
+    }
     panel(ground, { x, y, title: field.title, titleAt: from + 2, across: field.across });
     drawField(field, x, y);
   });
@@ -68,7 +75,8 @@ export function drawCurves({ fields, width, alike }: Curves): SVGSVGElement {
         .append("path")
         .attr("class", "limit")
         .attr("d", `M${px(left)},${px(y(field.limit.at))}H${px(right)}`);
-      write(ground, field.limit.text, { x: left + 6, y: y(field.limit.at) - 6, look: "mute" });
+      const clear = limitPlace(field, x, y);
+      write(ground, field.limit.text, { ...clear, look: "mute" });
     }
     for (const { points, look } of field.curves) curve(ground, { x, y }, points, look);
     if (field.here) {
@@ -88,7 +96,12 @@ export function drawCurves({ fields, width, alike }: Curves): SVGSVGElement {
     const ends = field.curves.filter(({ points }) => points.length > 0);
     endLabels(
       ground,
-      ends.map(({ name, points, look }) => ({ lines: [name], y: y(points.at(-1)![1]), look: [wordsOf[look]] })),
+      ends.map(({ name, points, look }) => ({
+        lines: [name],
+        y: y(points.at(-1)![1]),
+        from: x(points.at(-1)![0]),
+        look: [wordsOf[look]],
+      })),
       { x: right, span: [over - 6, bottom + 6] },
     );
   }
@@ -97,4 +110,25 @@ export function drawCurves({ fields, width, alike }: Curves): SVGSVGElement {
 /** Every number that a field must reach up to. */
 function heightsOf({ curves, limit }: CurveField): readonly number[] {
   return [...curves.flatMap(({ points }) => points.map(([, y]) => y)), ...(limit ? [limit.at] : [])];
+}
+
+/** Where a limit's words stand: above or below its line, at its left or right end, clear of the curves if they leave room. */
+function limitPlace(
+  { limit, curves }: CurveField,
+  x: ScaleLinear<number, number>,
+  y: ScaleLinear<number, number>,
+): { readonly x: number; readonly y: number } {
+  const [left, right] = x.range() as [number, number];
+  const width = textWidth(limit!.text);
+  const places = [left + 6, right - width - 6].flatMap((across) =>
+    [-6, 16].map((down) => ({ x: across, y: y(limit!.at) + down })),
+  );
+  const clear = (place: { x: number; y: number }) =>
+    curves.every(({ points }) =>
+      points.slice(1).every((to, i) => {
+        const box = { x: place.x, y: place.y - 13, width, height: 17 };
+        return !meetsSegment(box, [x(points[i]![0]), y(points[i]![1]), x(to[0]), y(to[1])]);
+      }),
+    );
+  return places.find(clear) ?? places[0]!;
 }

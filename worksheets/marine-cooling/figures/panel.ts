@@ -108,8 +108,9 @@ export function strips(
 export interface EndLabel {
   /** One line or two. */
   readonly lines: readonly string[];
-  /** Height at which the curve ends. */
+  /** Height at which the curve ends, and where across if not at the labels. */
   readonly y: number;
+  readonly from?: number;
   /** Its looks by line; the last counts for the rest. */
   readonly look?: readonly string[];
   /** A number of its own, in a column at the right of all names. */
@@ -127,14 +128,14 @@ export function endLabels(
     span,
     2,
   );
-  labels.forEach(({ lines, y, look, value }, i) => {
+  labels.forEach(({ lines, y, from = x, look, value }, i) => {
     const middle = middles[i]!;
     const moved = Math.abs(middle - y) > 2;
     const bend = moved ? `L${px(x + 12)},${px(middle)}H${px(x + 15)}` : `H${px(x + 15)}`;
     group
       .append("path")
       .attr("class", "thread")
-      .attr("d", `M${px(x + 2)},${px(y)}${bend}`);
+      .attr("d", `M${px(from + 2)},${px(y)}${from < x ? `H${px(x)}` : ""}${bend}`);
     if (value !== undefined) write(group, value, { x: right, y: middle + 4.5, anchor: "end", look: "strong" });
     const first = middle + 4.5 - ((lines.length - 1) / 2) * leading;
     writeLines(group, lines, { x: x + 19, y: first, ...(look && { look }) });
