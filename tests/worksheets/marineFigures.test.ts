@@ -114,8 +114,9 @@ test("stacked(points) piles the parts up: each begins where the one below ended,
 });
 
 describe("lines down the page", () => {
-  const row = (group: number, begin: number, end: number, top: number, trunk = [begin, end]): ProfileRow => ({
+  const row = (group: number, begin: number, end: number, top: number, trunk = [begin, end], share = 1): ProfileRow => ({
     group,
+    share,
     begin,
     end,
     trunkBegin: trunk[0]!,
@@ -131,12 +132,20 @@ describe("lines down the page", () => {
   });
 
   test("profile(rows) splits at neighbours of a group and goes on where they come together", () => {
-    const rows = [row(0, 5, 10, 40), row(1, 10, 40, 100, [10, 25]), row(1, 10, 20, 160, [10, 25]), row(2, 25, 30, 240)];
+    const rows = [row(0, 5, 10, 40), row(1, 10, 40, 100, [10, 25], 0.25), row(1, 10, 20, 160, [10, 25], 0.75), row(2, 25, 30, 240)];
     const { trunk, branches, mixes } = profile(rows, 30, 300);
     const mixed = 190 + mixDrop;
     expect(mixes).toEqual([{ x: 25, y: mixed }]);
     expect(trunk).toBe(`M5,30V40L10,70V100M25,${mixed}V240L30,270V300`);
     expect(branches).toBe(`M10,100V160M10,100L40,130V${mixed}M10,160L20,190V${mixed}M20,${mixed}H40`);
+  });
+
+  test("profile(rows) leads what an element leaves over past it, to where they come together", () => {
+    const { trunk, branches, mixes } = profile([row(0, 10, 40, 100, [10, 19], 0.3)], 90, 200);
+    const mixed = 130 + mixDrop;
+    expect(mixes).toEqual([{ x: 19, y: mixed }]);
+    expect(trunk).toBe(`M10,90V100M19,${mixed}V200`);
+    expect(branches).toBe(`M10,100V${mixed}M10,100L40,130V${mixed}M10,${mixed}H40`);
   });
 
   test("groupsOf(rows) holds together only what stands together", () => {
@@ -150,6 +159,7 @@ describe("lines down the page", () => {
       name: fc.constantFrom("Fuel cooler", "Raw-water pump", "Seacock and strainer"),
       remarks: fc.array(remark, { maxLength: 3 }),
       group: fc.integer({ min: 0, max: 3 }),
+      share: fc.constantFrom(0.3, 0.5, 1),
     });
     fc.assert(
       fc.property(fc.array(worded, { minLength: 1, maxLength: 9 }), (rows) => {

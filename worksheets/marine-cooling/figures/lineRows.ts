@@ -1,5 +1,5 @@
 import { type Group, leading, px, textWidth, write } from "../../drawing";
-import { groupsOf } from "./profile";
+import { groupsOf, mixes } from "./profile";
 
 /** Height in which a stream passes an element, and room from there to the next, in CSS pixels. */
 const passage = 32;
@@ -11,6 +11,7 @@ interface Worded {
   readonly name: string;
   readonly remarks: readonly string[];
   readonly group: number;
+  readonly share: number;
 }
 
 /** A piece of a row's words, from the left edge. */
@@ -57,7 +58,7 @@ export function placeRows(
       places.push({ from: y, height, top: y + head, bottom: y + head + passage, words, across: above });
       y += height;
     }
-    if (group.length > 1) y += mixRoom;
+    if (mixes(group)) y += mixRoom;
   }
   return { places, end: y - between + 16 };
 }

@@ -22,6 +22,8 @@ export interface LoopElement {
   readonly name: string;
   readonly remarks: readonly string[];
   readonly group: number;
+  /** Part of the stream that passes it. */
+  readonly share: number;
   readonly inlet: number;
   readonly outlet: number;
   readonly trunkInlet: number;
@@ -106,9 +108,10 @@ function drawLoop(
   });
 
   const { trunk, branches, mixes } = profile(
-    elements.map(({ group, inlet, outlet, trunkInlet, trunkOutlet }, i) => ({
+    elements.map(({ group, share, inlet, outlet, trunkInlet, trunkOutlet }, i) => ({
       ...places[i]!,
       group,
+      share,
       begin: at(inlet),
       end: at(outlet),
       trunkBegin: at(trunkInlet),

@@ -4,6 +4,8 @@ import { px } from "../../drawing";
 export interface ProfileRow {
   /** Neighbours of one group lie beside each other in the stream. */
   readonly group: number;
+  /** Part of the stream that passes it; what a group leaves over flows past. */
+  readonly share: number;
   readonly begin: number;
   readonly end: number;
   /** The whole stream's, before its group and behind it. */
@@ -26,6 +28,11 @@ export interface Profile {
 /** Room below the last of a group, down to where its parts come together, in CSS pixels. */
 export const mixDrop = 20;
 
+/** Whether a group's parts come together behind it: it has several, or some of the stream flows past. */
+export function mixes(group: readonly { readonly share: number }[]): boolean {
+  return group.length > 1 || 1 - group.reduce((sum, { share }) => sum + share, 0) > 1e-6;
+}
+
 /** Rows in groups, each as long as its neighbours have one number. */
 export function groupsOf<R extends { readonly group: number }>(rows: readonly R[]): readonly (readonly R[])[] {
   const groups: R[][] = [];
@@ -46,23 +53,24 @@ export function groupsOf<R extends { readonly group: number }>(rows: readonly R[
  * @param to height at which it ends
  */
 export function profile(rows: readonly ProfileRow[], from: number, to: number): Profile {
-  const mixes: { x: number; y: number }[] = [];
+  const places: { x: number; y: number }[] = [];
   let trunk = `M${px(rows[0]!.trunkBegin)},${px(from)}`;
   let branches = "";
   for (const group of groupsOf(rows)) {
     const [first, last] = [group[0]!, group.at(-1)!];
-    if (group.length === 1) {
+    if (!mixes(group)) {
       trunk += `V${px(first.top)}L${px(first.end)},${px(first.bottom)}`;
       continue;
     }
+    const past = 1 - group.reduce((sum, { share }) => sum + share, 0) > 1e-6;
     const mixed = last.bottom + mixDrop;
-    const ends = group.map(({ end }) => end);
+    const ends = [...group.map(({ end }) => end), first.trunkEnd, ...(past ? [first.trunkBegin] : [])];
     trunk += `V${px(first.top)}M${px(first.trunkEnd)},${px(mixed)}`;
-    branches += `M${px(first.trunkBegin)},${px(first.top)}V${px(last.top)}`;
+    branches += `M${px(first.trunkBegin)},${px(first.top)}V${px(past ? mixed : last.top)}`;
     for (const { begin, end, top, bottom } of group)
       branches += `M${px(begin)},${px(top)}L${px(end)},${px(bottom)}V${px(mixed)}`;
-    branches += `M${px(Math.min(...ends, first.trunkEnd))},${px(mixed)}H${px(Math.max(...ends, first.trunkEnd))}`;
-    mixes.push({ x: first.trunkEnd, y: mixed });
+    branches += `M${px(Math.min(...ends))},${px(mixed)}H${px(Math.max(...ends))}`;
+    places.push({ x: first.trunkEnd, y: mixed });
   }
-  return { trunk: `${trunk}V${px(to)}`, branches, mixes };
+  return { trunk: `${trunk}V${px(to)}`, branches, mixes: places };
 }

@@ -10,6 +10,8 @@ export interface SeaElement {
   readonly name: string;
   readonly remarks: readonly string[];
   readonly group: number;
+  /** Part of the stream that passes it. */
+  readonly share: number;
   /** Sea water of this part of the stream, and of the whole stream around its group [K]. */
   readonly seaInlet: number;
   readonly seaOutlet: number;
@@ -44,7 +46,7 @@ export function drawSeaLine(line: SeaLine): SVGSVGElement {
   const text = (temperature: number) => figures(warm(temperature));
   const hardText = (pressure: number) => figures(hard(pressure), 2);
   const worded = exhaust
-    ? [...elements, { name: "Wet exhaust", remarks: [`at most ${text(exhaust.limit)}`], group: -1 }]
+    ? [...elements, { name: "Wet exhaust", remarks: [`at most ${text(exhaust.limit)}`], group: -1, share: 1 }]
     : elements;
   const { places, end } = placeRows(worded, { above: stacked, width: width - 4, from: top });
   const bottom = end + 6;
@@ -64,9 +66,10 @@ export function drawSeaLine(line: SeaLine): SVGSVGElement {
 
   const sea = profile(
     elements.map(
-      ({ group, ...each }, i): ProfileRow => ({
+      ({ group, share, ...each }, i): ProfileRow => ({
         ...places[i]!,
         group,
+        share,
         begin: at(each.seaInlet),
         end: at(each.seaOutlet),
         trunkBegin: at(each.trunkInlet),
@@ -77,9 +80,9 @@ export function drawSeaLine(line: SeaLine): SVGSVGElement {
     exhaust ? places.at(-1)!.top : places[last]!.bottom + 14,
   );
   const pressed = profile(
-    elements.map(({ group, pressureIn, pressureOut }, i): ProfileRow => {
+    elements.map(({ group, share, pressureIn, pressureOut }, i): ProfileRow => {
       const [from, to] = [on(pressureIn), on(pressureOut)];
-      return { ...places[i]!, group, begin: from, end: to, trunkBegin: from, trunkEnd: to };
+      return { ...places[i]!, group, share, begin: from, end: to, trunkBegin: from, trunkEnd: to };
     }),
     begin,
     places[last]!.bottom + 14,
