@@ -23,6 +23,7 @@ const names: Readonly<Record<string, string>> = {
   oil: "Engine oil",
   jacket: "Jacket water",
   gear: "Gear oil",
+  shaft: "Shaft",
 };
 const order = Object.keys(names);
 

@@ -15,7 +15,7 @@ interface HeatBands extends FigureFrame {
   /** In ascending order of speed. */
   readonly points: readonly HeatPoint[];
   /** Speed of the point that the other figures of the sheet show. */
-  readonly shown: number;
+  readonly shown?: number | undefined;
 }
 
 /** Where each part's band begins and ends at each speed [W]; what is below nothing takes no room. */
@@ -76,12 +76,14 @@ export function drawHeatBands({ points, shown, width, units }: HeatBands): SVGSV
     })),
     { x: right, span: [top - 6, bottom + 6], right: width },
   );
-  const here = x(speed(shown));
-  ground
-    .append("path")
-    .attr("class", "dotted")
-    .attr("d", `M${px(here)},${px(top - 4)}V${px(bottom)}`);
-  write(ground, units.text("rotationalSpeed", shown), { x: here, y: top - 8, anchor: "end", look: "mute" });
+  if (shown !== undefined) {
+    const here = x(speed(shown));
+    ground
+      .append("path")
+      .attr("class", "dotted")
+      .attr("d", `M${px(here)},${px(top - 4)}V${px(bottom)}`);
+    write(ground, units.text("rotationalSpeed", shown), { x: here, y: top - 8, anchor: "end", look: "mute" });
+  }
   return svg;
 }
 

@@ -1,51 +1,27 @@
 import { share } from "../../drawing";
-import { heatBalance } from "../../boost/cells";
-import { fuelReturnHeat } from "../../fuel-delivery/cells";
 import { figure } from "../../sheet";
-import { gearHeat } from "../cells";
+import { marineBalance } from "../balance";
 import { drawFlows } from "./flowPlate";
-import { type Flow, flowsOf, powerTo } from "./flows";
-
-const sum = (flows: readonly Flow[]) => flows.reduce((whole, { power }) => whole + power, 0);
-
-const linesFrom = (at: {
-  heatBalance: { parts: readonly { key: string; name: string; power: number }[] };
-  gearHeat: number;
-  fuelReturnHeat: number;
-}): readonly Flow[] => {
-  const power = (key: string) => at.heatBalance.parts.find((part) => part.key === key)?.power ?? 0;
-  return flowsOf([
-    { key: "shaft", name: "Shaft", power: power("brake") - at.gearHeat, goal: "work" },
-    { key: "exhaustGas", name: "", power: power("exhaust"), goal: "away" },
-    { key: "radiation", name: "", power: power("radiation"), goal: "away" },
-    { key: "blowerLoss", name: "", power: power("blowerLoss"), goal: "away" },
-    { key: "accessories", name: "", power: power("accessories"), goal: "away" },
-    { key: "fuelPump", name: "", power: power("fuelPump") - at.fuelReturnHeat, goal: "away" },
-    { key: "fuelReturn", name: "", power: at.fuelReturnHeat, goal: "sea" },
-    { key: "aftercooler", name: "", power: power("chargeCoolers"), goal: "sea" },
-    { key: "oil", name: "", power: power("oil") + power("turbochargerLoss"), goal: "sea" },
-    { key: "jacket", name: "", power: power("jacket"), goal: "sea" },
-    { key: "gear", name: "", power: at.gearHeat, goal: "sea" },
-  ]);
-};
+import { flowsOf, powerTo } from "./flows";
 
 const goals = { work: "propeller", sea: "sea water", room: "engine room", away: "elsewhere" } as const;
 
 export const heatFlows = figure({
   key: "heatFlows",
   title: "Where the fuel's energy goes",
-  from: { heatBalance, gearHeat, fuelReturnHeat },
-  describe: (at, units) => {
-    const flows = linesFrom(at);
-    const fuel = sum(flows);
-    const [work, sea] = [powerTo(flows, "work"), powerTo(flows, "sea")];
-    const text = (power: number) => `${units.text("power", power, "heat")} (${share(units, power / fuel)})`;
-    return `Of ${units.text("power", fuel, "heat")} in the fuel ${text(work)} leaves at the shaft behind the gear, and the sea water carries ${text(sea)}.`;
+  from: { marineBalance },
+  describe: ({ marineBalance: { fuel, lines, latent } }, units) => {
+    const flows = flowsOf(lines);
+    const text = (power: number) => units.text("power", power, "heat");
+    const part = (power: number) => `${text(power)} (${share(units, power / fuel)})`;
+    return [
+      `Of ${text(fuel)} in the fuel ${part(powerTo(flows, "work"))} leaves at the shaft behind the gear, and the sea water carries ${part(powerTo(flows, "sea"))}.`,
+      `The vapour in the exhaust holds ${text(latent)} more, which the lower heating value leaves out.`,
+    ].join(" ");
   },
-  draw: (at, { width, units }) => drawFlows({ flows: linesFrom(at), units, width }),
-  table: (at, units) => {
-    const flows = linesFrom(at);
-    const fuel = sum(flows);
+  draw: ({ marineBalance }, { width, units }) => drawFlows({ flows: flowsOf(marineBalance.lines), units, width }),
+  table: ({ marineBalance: { fuel, lines } }, units) => {
+    const flows = flowsOf(lines);
     const row = (name: string, power: number, goal: string) => [
       name,
       units.number("power", power, "heat"),

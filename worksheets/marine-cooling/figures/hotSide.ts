@@ -9,7 +9,8 @@ interface HotSide {
   readonly seaOutlet: number;
   readonly limit: number | undefined;
   readonly words: readonly [inlet: string, outlet: string];
-  readonly past: boolean;
+  /** The end that is past the limit. */
+  readonly past: "inlet" | "outlet" | undefined;
 }
 
 /** A hot side in counterflow: it runs up the page, dashed, with the closest approach of both streams as a dimension. */
@@ -31,6 +32,8 @@ export function hotSide(group: Group, side: HotSide, { top, bottom }: RowPlace):
     .attr("d", arrowHead(outlet, top, Math.atan2(top - bottom, outlet - inlet), 9));
   const atOutlet = inlet - seaOutlet <= outlet - seaInlet;
   dimension(group, atOutlet ? seaOutlet : seaInlet, atOutlet ? inlet : outlet, atOutlet ? bottom : top);
-  write(group, `${past ? "■ " : ""}${words[0]}`, { x: inlet + 8, y: bottom + 5, look: past ? "past" : "two" });
-  write(group, words[1], { x: outlet + 8, y: top - 3, look: "two" });
+  const end = (which: "inlet" | "outlet", text: string, x: number, y: number) =>
+    write(group, `${past === which ? "■ " : ""}${text}`, { x, y, look: past === which ? "past" : "two" });
+  end("inlet", words[0], inlet + 8, bottom + 5);
+  end("outlet", words[1], outlet + 8, top - 3);
 }

@@ -5,6 +5,12 @@ import { hotSide } from "./hotSide";
 import { placeRows, type RowPlace, writeWords } from "./lineRows";
 import { type ProfileRow, profile } from "./profile";
 
+/** What a hot side may reach [K], and the end of it at which that is felt. */
+export interface HotLimit {
+  readonly at: number;
+  readonly end: "inlet" | "outlet";
+}
+
 /** One element of the raw-water line, in the order in which the water meets them. */
 export interface SeaElement {
   readonly name: string;
@@ -21,7 +27,7 @@ export interface SeaElement {
   readonly pressureIn: number;
   readonly pressureOut: number;
   /** What it cools, in counterflow [K]. */
-  readonly hot: { readonly inlet: number; readonly outlet: number; readonly limit: number | undefined } | undefined;
+  readonly hot: { readonly inlet: number; readonly outlet: number; readonly limit: HotLimit | undefined } | undefined;
 }
 
 interface SeaLine {
@@ -94,9 +100,9 @@ export function drawSeaLine(line: SeaLine): SVGSVGElement {
       outlet: at(hot.outlet),
       seaInlet: at(seaInlet),
       seaOutlet: at(seaOutlet),
-      limit: hot.limit === undefined ? undefined : at(hot.limit),
+      limit: hot.limit && at(hot.limit.at),
       words: [text(hot.inlet), text(hot.outlet)] as const,
-      past: hot.limit !== undefined && hot.inlet > hot.limit,
+      past: hot.limit && hot[hot.limit.end] > hot.limit.at ? hot.limit.end : undefined,
     };
     hotSide(ground, side, places[i]!);
   });
@@ -152,7 +158,7 @@ function scalesOf(
   const temperatures = [
     dischargeLimit,
     ...elements.flatMap(({ seaInlet, seaOutlet }) => [seaInlet, seaOutlet]),
-    ...elements.flatMap(({ hot }) => (hot ? [hot.inlet, hot.outlet, hot.limit ?? hot.inlet] : [])),
+    ...elements.flatMap(({ hot }) => (hot ? [hot.inlet, hot.outlet, hot.limit?.at ?? hot.inlet] : [])),
     ...(exhaust ? [exhaust.mixed, exhaust.saturated, exhaust.limit] : []),
   ].map((temperature) => units.number("temperature", temperature));
   const pressures = [0, ...elements.flatMap(({ pressureIn, pressureOut }) => [pressureIn, pressureOut])].map(

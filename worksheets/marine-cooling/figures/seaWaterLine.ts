@@ -1,120 +1,133 @@
-import { turbineOutletTemperature } from "../../boost/cells";
+import { wetExhaustSaturated, wetExhaustTemperature } from "../cells";
 import { narrow } from "../../drawing";
-import { figure } from "../../sheet";
-import { marineCircuit, rawWaterDischarge, wetExhaustSaturated, wetExhaustTemperature } from "../cells";
+import { figure, type FigureUnits } from "../../sheet";
+import { marineCircuit } from "../circuit";
 import {
   dischargeLimit,
   fuelReturnLimit,
   gearOilTemperature,
   jacketTemperature,
   oilTemperature,
+  strainerBlocked,
   wetExhaustLimit,
 } from "../inputs";
-import { drawSeaLine } from "./seaLinePlate";
+import { rawWaterState } from "../rawWater";
+import { type HotLimits, seaElements } from "./seaElements";
+import { drawSeaLine } from "./seaLineDrawing";
+import type { ValuesOf } from "../../../lib/graph";
 
 const from = {
   marineCircuit,
-  rawWaterDischarge,
+  rawWaterState,
+  strainerBlocked,
   dischargeLimit,
-  turbineOutletTemperature,
-  wetExhaustTemperature,
-  wetExhaustSaturated,
-  wetExhaustLimit,
   fuelReturnLimit,
   gearOilTemperature,
   oilTemperature,
   jacketTemperature,
+  wetExhaustTemperature,
+  wetExhaustSaturated,
+  wetExhaustLimit,
 };
+type At = ValuesOf<typeof from>;
 
-/** What the hot side of an exchanger may reach, by the exchanger's name. */
-const limitsOf = (
-  at: Readonly<Record<"fuelReturnLimit" | "gearOilTemperature" | "oilTemperature" | "jacketTemperature", number>>,
-) =>
-  new Map([
-    ["Fuel cooler", at.fuelReturnLimit],
-    ["Gear oil cooler", at.gearOilTemperature],
-    ["Oil cooler", at.oilTemperature],
-    ["Jacket exchanger", at.jacketTemperature],
-  ]);
+const limitsOf = (at: At): HotLimits => ({
+  fuelCooler: { at: at.fuelReturnLimit, end: "outlet" },
+  gearCooler: { at: at.gearOilTemperature, end: "inlet" },
+  oilCooler: { at: at.oilTemperature, end: "inlet" },
+  jacketExchanger: { at: at.jacketTemperature, end: "inlet" },
+});
+
+const elementsOf = (at: At, units: FigureUnits) =>
+  seaElements(at.marineCircuit, at.rawWaterState.rows, limitsOf(at), {
+    flow: at.rawWaterState.rated.volumeFlow,
+    blocked: at.strainerBlocked,
+    units,
+  });
 
 export const seaWaterLine = figure({
   key: "seaWaterLine",
-  title: "Sea water from the sea to the exhaust",
+  title: "Sea water along its line",
   from,
   describe: (at, units) => {
-    const { stations } = at.marineCircuit;
-    const closest = stations.reduce((least, station) => (station.pinch < least.pinch ? station : least));
+    const { nodes, discharge } = at.marineCircuit;
+    const { rows } = at.rawWaterState;
     const text = (temperature: number) => units.text("temperature", temperature);
+    const pressure = (value: number) => units.text("gaugePressure", value);
+    const lowest = Math.min(...rows.flatMap(({ pressureIn, pressureOut }) => [pressureIn, pressureOut]));
+    const highest = Math.max(...rows.flatMap(({ pressureIn, pressureOut }) => [pressureIn, pressureOut]));
+    const stations = nodes.flatMap(({ station }) => (station ? [station] : []));
+    const closest = stations.reduce<(typeof stations)[number] | undefined>(
+      (least, station) => (least && least.pinch <= station.pinch ? least : station),
+      undefined,
+    );
     return [
-      `The sea water comes in at ${text(stations[0]!.seaInlet)} and leaves the exchangers at ${text(at.rawWaterDischarge)}, where ${text(at.dischargeLimit)} is allowed; the streams come closest in the ${closest.name.toLowerCase()}, ${units.text("temperatureDifference", closest.pinch)} apart.`,
+      `The sea water comes in at ${text(nodes[0]!.seaInlet)} and leaves the last exchanger at ${text(discharge)}, where ${text(at.dischargeLimit)} is allowed; its pressure goes from ${pressure(lowest)} before the pump to ${pressure(highest)} behind it.`,
+      ...(closest
+        ? [
+            `The streams come closest in the ${closest.name.toLowerCase()}, ${units.text("temperatureDifference", closest.pinch)} apart.`,
+          ]
+        : []),
       `Led into the exhaust it makes a mix of ${text(at.wetExhaustTemperature)}; the hose may have ${text(at.wetExhaustLimit)}.`,
     ].join(" ");
   },
-  draw: (at, { width, units }) => {
-    const limits = limitsOf(at);
-    return drawSeaLine({
-      exchangers: at.marineCircuit.stations.map((station) => ({ ...station, limit: limits.get(station.name) })),
-      discharge: at.rawWaterDischarge,
+  draw: (at, { width, units }) =>
+    drawSeaLine({
+      elements: elementsOf(at, units),
       dischargeLimit: at.dischargeLimit,
-      exhaust: {
-        gas: at.turbineOutletTemperature,
-        mixed: at.wetExhaustTemperature,
-        saturated: at.wetExhaustSaturated,
-        limit: at.wetExhaustLimit,
-      },
+      exhaust: { mixed: at.wetExhaustTemperature, saturated: at.wetExhaustSaturated, limit: at.wetExhaustLimit },
       units,
       width,
       stacked: width < narrow,
-    });
-  },
+    }),
   table: (at, units) => {
     const number = (temperature: number) => units.number("temperature", temperature);
+    const pressure = (value: number) => units.number("gaugePressure", value);
     const limits = limitsOf(at);
+    const none = "–";
+    const exhaust = (name: string, temperature: number) => [
+      name,
+      none,
+      number(at.marineCircuit.discharge),
+      number(temperature),
+      none,
+      none,
+      number(at.wetExhaustLimit),
+      none,
+      none,
+      none,
+      none,
+    ];
     return {
       columns: [
-        "Where",
+        "Element",
+        ["Share of the water", units.unit("fraction")],
         ...["Sea water in", "Sea water out", "Hot side in", "Hot side out", "Limit"].map(
           (name) => [name, units.unit("temperature")] as const,
         ),
         ["Closest", units.unit("temperatureDifference")],
+        ...["Pressure before", "Pressure behind"].map((name) => [name, units.unit("gaugePressure")] as const),
+        ["Velocity in its tubes", units.unit("velocity")],
       ],
       rows: [
-        ...at.marineCircuit.stations.map(({ name, seaInlet, seaOutlet, hotInlet, hotOutlet, pinch }) => {
-          const limit = limits.get(name);
+        ...at.marineCircuit.nodes.map(({ key, name, share: part, seaInlet, seaOutlet, station }, i) => {
+          const row = at.rawWaterState.rows[i]!;
+          const limit = limits[key];
           return [
             name,
-            ...[seaInlet, seaOutlet, hotInlet, hotOutlet].map(number),
-            limit === undefined ? "–" : number(limit),
-            units.number("temperatureDifference", pinch),
+            units.number("fraction", part),
+            number(seaInlet),
+            number(seaOutlet),
+            ...(station ? [number(station.hotInlet), number(station.hotOutlet)] : [none, none]),
+            limit && station ? number(limit.at) : none,
+            station ? units.number("temperatureDifference", station.pinch) : none,
+            pressure(row.pressureIn),
+            pressure(row.pressureOut),
+            row.velocity === undefined ? none : units.number("velocity", row.velocity),
           ];
         }),
-        [
-          "Discharge",
-          number(at.rawWaterDischarge),
-          number(at.rawWaterDischarge),
-          "–",
-          "–",
-          number(at.dischargeLimit),
-          "–",
-        ],
-        [
-          "Exhaust, nothing evaporating",
-          number(at.rawWaterDischarge),
-          number(at.wetExhaustTemperature),
-          number(at.turbineOutletTemperature),
-          number(at.wetExhaustTemperature),
-          number(at.wetExhaustLimit),
-          "–",
-        ],
-        [
-          "Exhaust, saturated",
-          number(at.rawWaterDischarge),
-          number(at.wetExhaustSaturated),
-          number(at.turbineOutletTemperature),
-          number(at.wetExhaustSaturated),
-          number(at.wetExhaustLimit),
-          "–",
-        ],
+        exhaust("Wet exhaust, nothing evaporating", at.wetExhaustTemperature),
+        exhaust("Wet exhaust, saturated", at.wetExhaustSaturated),
       ],
     };
   },
