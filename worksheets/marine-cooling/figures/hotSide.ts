@@ -20,7 +20,7 @@ export function hotSide(group: Group, side: HotSide, { top, bottom }: RowPlace):
     group
       .append("path")
       .attr("class", "limit")
-      .attr("d", `M${px(limit)},${px(top - 2)}V${px(bottom + 6)}`);
+      .attr("d", `M${px(limit)},${px(top)}V${px(bottom - 9)}`);
   }
   group
     .append("path")

@@ -77,7 +77,7 @@ function drawLoop(
   const text = (temperature: number) => figures(warm(temperature));
   const top = from + 76;
   const begin = top - 12;
-  const { places, end } = placeRows(elements, { above: stacked, width: width - 4, from: top });
+  const { places, end } = placeRows(elements, { above: stacked, width: width - 4, from: stacked ? top + 10 : top });
   const bottom = end + 8;
   const x = scaleOf(elements, marks, frame, warm);
   const at = (temperature: number) => x(warm(temperature));

@@ -33,7 +33,7 @@ export interface LineCurve {
 /** Where a pump's curve and a line's meet. */
 export interface Crossing extends LinePoint {
   readonly name: string;
-  /** The one at which the boat is meant to run; the others are rings. */
+  /** The one at which the pump runs; the others are rings. */
   readonly main: boolean;
 }
 
@@ -96,33 +96,40 @@ export function drawPump({ pumps, lines, crossings, needed, width, units }: Pump
   const discs = crossings.map((each) => ({ x: x(flow(each.flow)), y: y(pressure(each.pressure)), radius: 6 }));
   const boxes: { x: number; y: number; width: number; height: number }[] = [];
   const bounds = { x: left, y: top, width: right - left, height: bottom - top };
-  crossings.forEach(({ name, main, ...point }, i) => {
+  const mainDisc = discs[crossings.findIndex(({ main }) => main)];
+  // The one that matters most is drawn over the others, and its words choose their place first.
+  const inTurn = crossings.map((_, i) => i).sort((a, b) => Number(crossings[a]!.main) - Number(crossings[b]!.main));
+  for (const i of inTurn) {
     const disc = discs[i]!;
     ground
       .append("circle")
-      .attr("class", main ? "dark" : "ring")
+      .attr("class", crossings[i]!.main ? "dark" : "ring")
       .attr("data-row", i)
       .attr("cx", px(disc.x))
       .attr("cy", px(disc.y))
       .attr("r", 5);
-    const words = [name, `${reading(units, "volumeFlow", point.flow, { hint: "coolant" })}`];
+  }
+  for (const i of [...inTurn].reverse()) {
+    const { name, main, ...point } = crossings[i]!;
+    const disc = discs[i]!;
+    if (!main && mainDisc && Math.hypot(disc.x - mainDisc.x, disc.y - mainDisc.y) < 14) continue;
+    const words = [name, reading(units, "volumeFlow", point.flow, { hint: "coolant" })];
     const size = { width: widest(words, { bold: true }), height: 2 * leading };
+    const outward = main ? 0 : Math.PI * 1.1;
     const place =
-      clearSpot(disc, size, Math.PI * 0.9, { discs, segments, boxes, bounds }) ??
-      clearSpot(disc, size, Math.PI * 0.9, { discs, segments: [], boxes, bounds });
-    if (!place) return;
+      clearSpot(disc, size, outward, { discs, segments, boxes, bounds }) ??
+      clearSpot(disc, size, outward, { discs, segments: [], boxes, bounds });
+    if (!place) continue;
     boxes.push(place);
     if (place.away > 20) {
+      const to = { x: within(disc.x, place.x, place.width), y: within(disc.y, place.y, place.height) };
       ground
         .append("path")
         .attr("class", "thread")
-        .attr(
-          "d",
-          `M${px(disc.x)},${px(disc.y)}L${px(within(disc.x, place.x, place.width))},${px(within(disc.y, place.y, place.height))}`,
-        );
+        .attr("d", `M${px(disc.x)},${px(disc.y)}L${px(to.x)},${px(to.y)}`);
     }
     writeLines(ground, words, { x: place.x, y: place.y + 13, look: [main ? "strong" : "", "mute"] });
-  });
+  }
   for (const each of pumps) {
     const ends = placed(each).map(([a, b]) => ({ x: x(a), y: y(b), radius: 2 }));
     const size = { width: textWidth(each.name, { bold: true }), height: leading };

@@ -81,7 +81,7 @@ export const pumpPlate = figure({
     const flow = (value: number) => units.text("volumeFlow", value, "coolant");
     const left = now!.flow / at.rawWaterNeeded - 1;
     return [
-      `At ${units.text("rotationalSpeed", now!.speed)} pump and line agree at ${flow(now!.flow)} and ${units.text("pressureDifference", now!.pressure, "boost")}: ${share(units, Math.abs(left))} ${left >= 0 ? "more" : "less"} than the discharge limit asks for.`,
+      `At ${units.text("rotationalSpeed", now!.speed)} pump and line agree at ${flow(now!.flow)} and ${units.text("pressureDifference", now!.pressure)}: ${share(units, Math.abs(left))} ${left >= 0 ? "more" : "less"} than the discharge limit asks for.`,
       `With the strainer half blocked it is ${flow(blocked!.flow)}, ${share(units, 1 - blocked!.flow / now!.flow)} less.`,
     ].join(" ");
   },

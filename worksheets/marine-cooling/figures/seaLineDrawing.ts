@@ -54,7 +54,7 @@ export function drawSeaLine(line: SeaLine): SVGSVGElement {
   const worded = exhaust
     ? [...elements, { name: "Wet exhaust", remarks: [`at most ${text(exhaust.limit)}`], group: -1, share: 1 }]
     : elements;
-  const { places, end } = placeRows(worded, { above: stacked, width: width - 4, from: top });
+  const { places, end } = placeRows(worded, { above: stacked, width: width - 4, from: stacked ? top + 12 : top });
   const bottom = end + 6;
   const { x, p } = scalesOf(line, worded);
   const at = (temperature: number) => x(warm(temperature));
@@ -223,7 +223,7 @@ function wetExhaust(
   const { at, text, place, from, row } = frame;
   const { top: upper, bottom } = place;
   const past = exhaust.mixed > exhaust.limit;
-  limit(group, at(exhaust.limit), upper - 4, bottom + 8);
+  limit(group, at(exhaust.limit), upper - 4, bottom - 9);
   spotAt(group, row, at(exhaust.mixed), bottom);
   group
     .append("path")

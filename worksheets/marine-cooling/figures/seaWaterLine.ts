@@ -1,4 +1,5 @@
-import { wetExhaustSaturated, wetExhaustTemperature } from "../cells";
+import { wetExhaust } from "../../boat-duty/exhaust";
+import { exhaustKind } from "../../boat-duty/inputs";
 import { narrow } from "../../drawing";
 import { figure, type FigureUnits } from "../../sheet";
 import { marineCircuit } from "../circuit";
@@ -25,8 +26,8 @@ const from = {
   gearOilTemperature,
   oilTemperature,
   jacketTemperature,
-  wetExhaustTemperature,
-  wetExhaustSaturated,
+  wetExhaust,
+  exhaustKind,
   wetExhaustLimit,
 };
 type At = ValuesOf<typeof from>;
@@ -68,14 +69,25 @@ export const seaWaterLine = figure({
             `The streams come closest in the ${closest.name.toLowerCase()}, ${units.text("temperatureDifference", closest.pinch)} apart.`,
           ]
         : []),
-      `Led into the exhaust it makes a mix of ${text(at.wetExhaustTemperature)}; the hose may have ${text(at.wetExhaustLimit)}.`,
+      ...(at.exhaustKind === "wet"
+        ? [
+            `Led into the exhaust it makes a mix of ${text(at.wetExhaust.none.temperature)}; the hose may have ${text(at.wetExhaustLimit)}.`,
+          ]
+        : []),
     ].join(" ");
   },
   draw: (at, { width, units }) =>
     drawSeaLine({
       elements: elementsOf(at, units),
       dischargeLimit: at.dischargeLimit,
-      exhaust: { mixed: at.wetExhaustTemperature, saturated: at.wetExhaustSaturated, limit: at.wetExhaustLimit },
+      exhaust:
+        at.exhaustKind === "wet"
+          ? {
+              mixed: at.wetExhaust.none.temperature,
+              saturated: at.wetExhaust.saturated.temperature,
+              limit: at.wetExhaustLimit,
+            }
+          : undefined,
       units,
       width,
       stacked: width < narrow,
@@ -126,8 +138,12 @@ export const seaWaterLine = figure({
             row.velocity === undefined ? none : units.number("velocity", row.velocity),
           ];
         }),
-        exhaust("Wet exhaust, nothing evaporating", at.wetExhaustTemperature),
-        exhaust("Wet exhaust, saturated", at.wetExhaustSaturated),
+        ...(at.exhaustKind === "wet"
+          ? [
+              exhaust("Wet exhaust, nothing evaporating", at.wetExhaust.none.temperature),
+              exhaust("Wet exhaust, saturated", at.wetExhaust.saturated.temperature),
+            ]
+          : []),
       ],
     };
   },
