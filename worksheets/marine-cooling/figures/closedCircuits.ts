@@ -1,13 +1,16 @@
-import type { ClosedCircuit } from "../../../lib/cooling";
+import { boilingMargin, type ClosedCircuit } from "../../../lib/cooling";
+import { glycolCoolant } from "../../../lib/fluid";
 import type { ValuesOf } from "../../../lib/graph";
+import type { Temperature } from "../../../lib/quantity";
+import { ambientPressure } from "../../brief/cells";
 import { narrow, share } from "../../drawing";
 import { figure, type FigureUnits } from "../../sheet";
 import { circuitSetup, marineCircuit } from "../circuit";
-import { jacketTemperature } from "../inputs";
+import { capPressure, jacketTemperature } from "../inputs";
 import { drawLoops, type Loop, type LoopMark } from "./loopDrawing";
 import { notDrawn } from "./notDrawn";
 
-const from = { marineCircuit, circuitSetup, jacketTemperature };
+const from = { marineCircuit, circuitSetup, jacketTemperature, ambientPressure, capPressure };
 type At = ValuesOf<typeof from>;
 
 interface Words {
@@ -42,7 +45,13 @@ export function loopOf(
   };
 }
 
-function loopsOf({ marineCircuit, circuitSetup, jacketTemperature }: At, units: FigureUnits): readonly Loop[] {
+/** Temperature at which the jacket water boils under its cap [K]. */
+const boilsAt = ({ circuitSetup, ambientPressure, capPressure }: At, temperature: Temperature): number =>
+  temperature +
+  boilingMargin({ coolant: glycolCoolant(circuitSetup.glycolShare), ambientPressure, capPressure, temperature });
+
+function loopsOf(at: At, units: FigureUnits): readonly Loop[] {
+  const { marineCircuit, circuitSetup, jacketTemperature } = at;
   const { jacket, keel, loop } = marineCircuit;
   const { thermostatOpens, thermostatSpan, loopTemperature } = circuitSetup;
   return [
@@ -55,6 +64,7 @@ function loopsOf({ marineCircuit, circuitSetup, jacketTemperature }: At, units: 
               { name: "opens", at: thermostatOpens },
               { name: "fully open", at: thermostatOpens + thermostatSpan },
               { name: "limit", at: jacketTemperature },
+              { name: "boils", at: boilsAt(at, jacket.hot) },
             ],
             units,
           ),
@@ -80,12 +90,14 @@ export const closedCircuits = figure({
   key: "closedCircuits",
   title: "The closed circuits, once around",
   from,
-  describe: ({ marineCircuit: { jacket, loop }, jacketTemperature }, units) => {
+  describe: (at, units) => {
+    const { marineCircuit, jacketTemperature } = at;
+    const { jacket, loop } = marineCircuit;
     const text = (temperature: number) => units.text("temperature", temperature);
     const sentences = [
       ...(jacket
         ? [
-            `The jacket water leaves the engine at ${text(jacket.hot)}, where ${text(jacketTemperature)} is allowed, and comes back at ${text(jacket.mixed)}; the thermostat leads ${share(units, jacket.opening)} of it through the cooler.`,
+            `The jacket water leaves the engine at ${text(jacket.hot)}, where ${text(jacketTemperature)} is allowed, and comes back at ${text(jacket.mixed)}; the thermostat leads ${share(units, jacket.opening)} of it through the cooler. Under its cap it boils at ${text(boilsAt(at, jacket.hot))}.`,
           ]
         : []),
       ...(loop
@@ -97,8 +109,13 @@ export const closedCircuits = figure({
     return sentences.length > 0 ? sentences.join(" ") : none;
   },
   draw: (at, { width, units }) => {
-    const loops = loopsOf(at, units);
-    return loops.length > 0 ? drawLoops({ loops, units, width, stacked: width < narrow }) : notDrawn(none, width);
+    const stacked = width < narrow;
+    // Where there is little room, the far mark would press everything else together; the words below tell it.
+    const loops = loopsOf(at, units).map((loop) => ({
+      ...loop,
+      marks: loop.marks.filter(({ name }) => !stacked || name !== "boils"),
+    }));
+    return loops.length > 0 ? drawLoops({ loops, units, width, stacked }) : notDrawn(none, width);
   },
   table: (at, units) => ({
     columns: [

@@ -1,132 +1,139 @@
 import { area, scaleLinear } from "d3";
-import { axisRoom, figures, narrow, plate, px, reading, textWidth, write } from "../../drawing";
+import { axisRoom, figures, type Group, narrow, plate, px, reading, spread, textWidth, write } from "../../drawing";
 import type { FigureFrame } from "../../sheet";
-import { type EndLabel, curve, endLabels, endRoom, numbersRoom, panel, strips, titleRoom, upwards } from "./panel";
+import { curve, type EndLabel, endLabels, endRoom, numbersRoom, panel, strips, titleRoom, upwards } from "./panel";
 
 /** The engine and its propeller at one speed. */
 export interface DutyPoint {
   readonly speed: number;
-  /** What the engine may give there [W]; undefined where it was not asked or cannot run. */
-  readonly enginePower: number | undefined;
-  /** What the propeller takes [W]. */
+  /** What the engine may give, and what the propeller takes [W]. */
+  readonly enginePower: number;
   readonly propellerPower: number;
-  /** Fuel on the propeller's curve [m³/s]. */
-  readonly fuelFlow: number | undefined;
-  /** How far the tank lasts on it [m]. */
-  readonly range: number | undefined;
+  /** Fuel on the propeller's curve, one engine [m³/s]. */
+  readonly fuelFlow: number;
+}
+
+/** A part of the boat's duty, on the propeller's curve. */
+export interface DutyPart {
+  readonly speed: number;
+  readonly power: number;
+  readonly fuelFlow: number;
+  /** Speed of the boat [m/s], and how far its tank lasts at that [m]. */
+  readonly boatSpeed: number;
+  readonly range: number;
 }
 
 interface Duty extends FigureFrame {
   /** In ascending order of speed. */
   readonly points: readonly DutyPoint[];
-  /** The point for which the boat is rated, and the rating's name. */
+  /** In ascending order of speed. */
+  readonly parts: readonly DutyPart[];
+  /** Points that the figure's table lists, by their number; the parts' rows follow theirs. */
+  readonly listed: readonly number[];
+  /** The promised point, and what it is called. */
   readonly rated: { readonly speed: number; readonly power: number; readonly name: string };
 }
 
-/** Pairs of numbers, where both are there. */
-const pairs = (
-  points: readonly DutyPoint[],
-  across: (point: DutyPoint) => number,
-  up: (point: DutyPoint) => number | undefined,
-): readonly (readonly [number, number])[] =>
-  points.flatMap((point) => {
-    const value = up(point);
-    return value === undefined ? [] : [[across(point), value] as const];
-  });
+const head = { one: 44, two: 64 };
+const between = 66;
 
 /** The engine's curve over the propeller's, and below them, on one scale of speed, fuel and range. */
-export function drawDuty({ points, rated, width, units }: Duty): SVGSVGElement {
+export function drawDuty({ points, parts, listed, rated, width, units }: Duty): SVGSVGElement {
   const power = (value: number) => units.number("power", value);
+  const fuel = (value: number) => units.number("volumeFlow", value, "fuel");
+  const far = (value: number) => units.number("length", value, "boat");
   const speed = ({ speed: own }: { readonly speed: number }) => units.number("rotationalSpeed", own);
-  const some = (value: number | undefined, shown: (value: number) => number) =>
-    value === undefined ? undefined : shown(value);
-  const engine = pairs(points, speed, ({ enginePower }) => some(enginePower, power));
-  const propeller = pairs(points, speed, ({ propellerPower }) => power(propellerPower));
-  const fuel = pairs(points, speed, ({ fuelFlow }) => some(fuelFlow, (v) => units.number("volumeFlow", v, "fuel")));
-  const range = pairs(points, speed, ({ range: own }) => some(own, (v) => units.number("length", v, "boat")));
   const last = points.at(-1)!;
+  const titles = [
+    `Power, ${units.unit("power")}`,
+    `Fuel on the propeller curve, ${units.unit("volumeFlow", "fuel")}`,
+    `Range, ${units.unit("length", "boat")}s, and the boat's speed`,
+  ] as const;
   const ends = {
-    engine: ["engine may give", ...inWords(last.enginePower, (v) => reading(units, "power", v))],
+    engine: ["engine may give", reading(units, "power", last.enginePower)],
     propeller: ["propeller takes", reading(units, "power", last.propellerPower)],
-    fuel: inWords(last.fuelFlow, (v) => reading(units, "volumeFlow", v, { hint: "fuel" })),
-    range: inWords(last.range, (v) => figures(units.number("length", v, "boat"))),
+    fuel: [reading(units, "volumeFlow", last.fuelFlow, { hint: "fuel" })],
   };
 
-  const [tall, low, between] = width < narrow ? [230, 92, 64] : [270, 104, 64];
-  const powerTitle = `Power, ${units.unit("power")}`;
-  const head = textWidth(powerTitle, { size: 15 }) + textWidth(rated.name, { bold: true }) > width * 0.6 ? 62 : 44;
-  const tops = [head, head + tall + between, head + tall + low + 2 * between] as const;
+  // The promised point's name stands on the first title's line if both fit there, else on a line above.
+  const together = textWidth(titles[0], { size: 15 }) + textWidth(rated.name, { bold: true }) < 0.62 * width;
+  const [tall, low] = width < narrow ? [230, 92] : [270, 104];
+  const first = together ? head.one : head.two;
+  const tops = [first, first + tall + between, first + tall + low + 2 * between] as const;
   const scales = [
-    upwards([0, ...engine.map(([, y]) => y), ...propeller.map(([, y]) => y), power(rated.power)], tops[0], tall),
-    upwards([0, ...fuel.map(([, y]) => y)], tops[1], low),
-    upwards([0, ...range.map(([, y]) => y)], tops[2], low),
+    upwards([0, ...points.flatMap((each) => [power(each.enginePower), power(each.propellerPower)])], tops[0], tall),
+    upwards([0, ...points.map((each) => fuel(each.fuelFlow))], tops[1], low),
+    upwards([0, ...parts.map((each) => 1.15 * far(each.range))], tops[2], low),
   ] as const;
   const left = numbersRoom(scales);
   const right = width - endRoom(Object.values(ends));
-  const x = scaleLinear([speed(points[0]!), speed(last)], [left, right]);
+  const speeds = [...points, ...parts].map(speed);
+  const x = scaleLinear([Math.min(...speeds), Math.max(...speeds)], [left, right]);
   const { svg, ground } = plate(width, tops[2] + low + axisRoom);
-  strips(ground, x, points.map(speed), { top: tops[0], bottom: tops[2] + low });
+  strips(
+    ground,
+    x,
+    listed.map((i) => speed(points[i]!)),
+    { top: tops[0], bottom: tops[1] + low },
+  );
 
+  const shape = area<DutyPoint>()
+    .defined(({ enginePower, propellerPower }) => enginePower >= propellerPower)
+    .x((point) => px(x(speed(point))))
+    .y0(({ propellerPower }) => px(scales[0](power(propellerPower))))
+    .y1(({ enginePower }) => px(scales[0](power(enginePower))));
   ground
     .append("path")
     .attr("class", "wash-1")
-    .attr(
-      "d",
-      reserve(
-        points,
-        (point) => x(speed(point)),
-        (value) => scales[0](power(value)),
-      ),
-    );
-  const titles = [
-    powerTitle,
-    `Fuel on the propeller curve, ${units.unit("volumeFlow", "fuel")}`,
-    `Range on one tank, ${units.unit("length", "boat")}s`,
-  ];
+    .attr("d", shape(points) ?? "");
   scales.forEach((y, i) => {
     const across = i === 2 ? { across: `Engine speed, ${units.unit("rotationalSpeed")}` } : {};
     panel(ground, { x, y, title: titles[i]!, titleAt: 2, ...across });
   });
-  curve(ground, { x, y: scales[0] }, engine, "line-1");
-  for (const [i, along] of [propeller, fuel, range].entries()) curve(ground, { x, y: scales[i]! }, along, "line-2");
+  const along = (up: (point: DutyPoint) => number) => points.map((point) => [speed(point), up(point)] as const);
+  const curves = [
+    along(({ enginePower }) => power(enginePower)),
+    along(({ propellerPower }) => power(propellerPower)),
+    along(({ fuelFlow }) => fuel(fuelFlow)),
+    parts.map((part) => [speed(part), far(part.range)] as const),
+  ] as const;
+  curve(ground, { x, y: scales[0] }, curves[0], "line-1");
+  curve(ground, { x, y: scales[0] }, curves[1], "line-2");
+  curve(ground, { x, y: scales[1] }, curves[2], "line-2");
+  if (parts.length > 1) curve(ground, { x, y: scales[2] }, curves[3], "thread");
 
-  const named = (
-    own: readonly (readonly [number, number])[],
-    lines: readonly string[],
-    panelAt: number,
-    look: string,
-  ): readonly EndLabel[] =>
-    own.length === 0 || lines.length === 0
-      ? []
-      : [{ lines, y: scales[panelAt]!(own.at(-1)![1]), look: [look, "mute"] }];
-  const groups = [
-    [...named(engine, ends.engine, 0, "one"), ...named(propeller, ends.propeller, 0, "two")],
-    named(fuel, ends.fuel, 1, "two"),
-    named(range, ends.range, 2, "two"),
-  ];
-  groups.forEach((labels, i) => {
-    const top = tops[i]!;
-    endLabels(ground, labels, { x: right, span: [top - 8, top + (i === 0 ? tall : low) + 8] });
+  const end = (lines: readonly string[], which: 0 | 1 | 2, look: string): EndLabel => {
+    const [at, up] = curves[which].at(-1)!;
+    return { lines, y: scales[which === 2 ? 1 : 0](up), from: x(at), look: [look, "mute"] };
+  };
+  endLabels(ground, [end(ends.engine, 0, "one"), end(ends.propeller, 1, "two")], {
+    x: right,
+    span: [tops[0] - 8, tops[0] + tall + 8],
   });
+  endLabels(ground, [end(ends.fuel, 2, "two")], { x: right, span: [tops[1] - 8, tops[1] + low + 8] });
   const at = { x: x(speed(rated)), y: scales[0](power(rated.power)) };
   ground
     .append("path")
     .attr("class", "dotted")
-    .attr("d", `M${px(at.x)},${head > 44 ? 24 : tops[0] - 16}V${tops[2] + low}`);
+    .attr("d", `M${px(at.x)},${together ? tops[0] - 16 : 24}V${tops[0] + tall}`);
   ground.append("circle").attr("class", "dark").attr("cx", px(at.x)).attr("cy", px(at.y)).attr("r", 5);
-  write(ground, rated.name, { x: at.x, y: head > 44 ? 18 : tops[0] - titleRoom, anchor: "end", look: "strong" });
+  write(ground, rated.name, { x: at.x, y: together ? tops[0] - titleRoom : 18, anchor: "end", look: "strong" });
+  parts.forEach((part, i) => {
+    const places = [scales[0](power(part.power)), scales[1](fuel(part.fuelFlow)), scales[2](far(part.range))];
+    for (const y of places) ring(ground, listed.length + i, x(speed(part)), y);
+  });
+  const words = parts.map(({ boatSpeed }) => figures(units.number("velocity", boatSpeed, "boat"), 2));
+  const middles = spread(
+    parts.map((part, i) => ({ at: x(speed(part)), size: textWidth(words[i]!, { bold: true }) })),
+    [left, width - 2],
+    8,
+  );
+  parts.forEach(({ range }, i) => {
+    write(ground, words[i]!, { x: middles[i]!, y: scales[2](far(range)) - 10, anchor: "middle", look: "two" });
+  });
   return svg;
 }
 
-/** What the engine has to spare over the propeller, as an area over the speeds at which both are known. */
-function reserve(points: readonly DutyPoint[], x: (point: DutyPoint) => number, y: (power: number) => number): string {
-  const shape = area<DutyPoint>()
-    .defined(({ enginePower, propellerPower }) => enginePower !== undefined && enginePower >= propellerPower)
-    .x((point) => px(x(point)))
-    .y0(({ propellerPower }) => px(y(propellerPower)))
-    .y1(({ enginePower }) => px(y(enginePower ?? 0)));
-  return shape(points) ?? "";
+function ring(group: Group, row: number, x: number, y: number): void {
+  group.append("circle").attr("class", "ring").attr("data-row", row).attr("cx", px(x)).attr("cy", px(y)).attr("r", 4.5);
 }
-
-const inWords = (value: number | undefined, text: (value: number) => string): readonly string[] =>
-  value === undefined ? [] : [text(value)];

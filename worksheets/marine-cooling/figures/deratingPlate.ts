@@ -1,0 +1,106 @@
+import { isRefusal, type ValuesOf } from "../../../lib/graph";
+import { type Derating, derating, type DeratingSeries } from "../../boat-duty/derating";
+import { share } from "../../drawing";
+import { figure, type FigureUnits } from "../../sheet";
+import { type CurveField, drawCurves } from "./curveFields";
+import { notDrawn } from "./notDrawn";
+
+const from = { derating };
+type At = ValuesOf<typeof from>;
+
+/** The answer, or in words why there is none. */
+const answerOf = ({ derating }: At): Derating | string => {
+  const answer = derating.get();
+  return isRefusal(answer) ? answer.words : answer;
+};
+
+/** Losses of ducts are read in the ducts' unit, temperatures in their own. */
+const hintOf = ({ kind }: DeratingSeries) => (kind === "pressureDifference" ? ("duct" as const) : undefined);
+const names = {
+  sea: "Sea temperature",
+  room: "Temperature of the intake air",
+  depression: "Intake depression",
+  backPressure: "Exhaust back pressure",
+} as const;
+
+/** A value of what is worse, as a sentence begins with it. */
+const opening = {
+  sea: (value: string) => `A sea of ${value}`,
+  room: (value: string) => `Intake air of ${value}`,
+  depression: (value: string) => `An intake depression of ${value}`,
+  backPressure: (value: string) => `An exhaust back pressure of ${value}`,
+} as const;
+
+const drawnSeries = ({ series }: Derating) => series.filter(({ values }) => values.length > 0);
+
+/** One field for each thing that may be worse, in numbers of the units shown. */
+function fieldsOf(answer: Derating, units: FigureUnits): readonly CurveField[] {
+  let row = 0;
+  return drawnSeries(answer).map((series): CurveField => {
+    const across = (value: number) => units.number(series.kind, value, hintOf(series));
+    const along = (which: "solved" | "standard") =>
+      series.values.flatMap((value) => {
+        const power = value[which];
+        return power === undefined ? [] : [[across(value.at), units.number("power", power)] as const];
+      });
+    const firstRow = row;
+    row += series.values.length;
+    const standard = along("standard");
+    return {
+      title: `Power, ${units.unit("power")}`,
+      across: `${names[series.key]}, ${units.unit(series.kind, hintOf(series))}`,
+      curves: [
+        { name: "solved", points: along("solved"), look: "line-1" },
+        ...(standard.length > 0 ? [{ name: "standard", points: standard, look: "line-2" as const }] : []),
+      ],
+      listed: series.values.map(({ at }) => across(at)),
+      firstRow,
+      here: { at: across(series.design), text: "as promised" },
+    };
+  });
+}
+
+export const deratingPlate = figure({
+  key: "deratingPlate",
+  title: "What a warmer sea, warmer air and tighter pipes leave of the power",
+  atRest: true,
+  from,
+  describe: (at, units) => {
+    const answer = answerOf(at);
+    if (typeof answer === "string") return `Not drawn: ${answer}`;
+    const sentences = drawnSeries(answer).map((series) => {
+      const worst = series.values.at(-1)!;
+      const where = opening[series.key](units.text(series.kind, worst.at, hintOf(series)));
+      if (worst.solved === undefined) return `${where} has no answer${worst.refused ? `: ${worst.refused}` : ""}.`;
+      const left = `${units.text("power", worst.solved)} by the solved engine, ${share(units, worst.solved / answer.promised)} of the promised`;
+      const beside =
+        worst.standard === undefined ? "" : `; the standard's correction leaves ${units.text("power", worst.standard)}`;
+      return `${where} leaves ${left}${beside}.`;
+    });
+    return sentences.join(" ");
+  },
+  draw: (at, { width, units }) => {
+    const answer = answerOf(at);
+    if (typeof answer === "string") return notDrawn(answer, width);
+    return drawCurves({ fields: fieldsOf(answer, units), width, alike: true });
+  },
+  table: (at, units) => {
+    const answer = answerOf(at);
+    const power = units.unit("power");
+    return {
+      columns: ["What is worse", "Value", "Unit", ["Solved engine", power], ["Standard's correction", power]],
+      rows:
+        typeof answer === "string"
+          ? []
+          : drawnSeries(answer).flatMap((series) =>
+              series.values.map(({ at: value, solved, standard }) => [
+                names[series.key],
+                units.number(series.kind, value, hintOf(series)),
+                units.unit(series.kind, hintOf(series)),
+                solved === undefined ? "–" : units.number("power", solved),
+                standard === undefined ? "–" : units.number("power", standard),
+              ]),
+            ),
+    };
+  },
+});
