@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { textWidth } from "../../worksheets/drawing";
 import { timeText } from "../../worksheets/marine-cooling/figures/failureDrawing";
+import { partsDrawn } from "../../worksheets/marine-cooling/figures/failurePlate";
 import { flowLayout } from "../../worksheets/marine-cooling/figures/flowLayout";
 import { type Flow, type Goal, flowsOf, powerTo } from "../../worksheets/marine-cooling/figures/flows";
 import { stacked } from "../../worksheets/marine-cooling/figures/heatBands";
@@ -196,4 +197,18 @@ test("timeText(seconds) is said in seconds, minutes or hours", () => {
     "90 min",
     "2 h",
   ]);
+});
+
+test("partsDrawn(parts) keeps what passes its limit, soonest first, and of the rest what comes nearest to its own", () => {
+  const part = (name: string, usual: number, reached: number, limit: number, time?: number) => ({ name, usual, reached, limit, time });
+  const hose = part("hose", 340, 700, 343, 0);
+  const jacket = part("jacket", 355, 365, 359, 57);
+  const oil = part("oil", 366, 372, 375);
+  const gear = part("gear", 350, 355, 380);
+  expect(partsDrawn([gear, jacket, oil, hose]).map(({ name }) => name)).toEqual(["hose", "jacket", "oil"]);
+  // What is past its limit as usual and stays as it was is no consequence of the failure.
+  const past = part("gear", 360, 360.2, 351, 0);
+  expect(partsDrawn([past, jacket]).map(({ name }) => name)).toEqual(["jacket"]);
+  // Where nothing moves, the nearest is told all the same.
+  expect(partsDrawn([part("a", 300, 300, 350), part("b", 300, 300, 310)]).map(({ name }) => name)).toEqual(["b"]);
 });

@@ -115,7 +115,8 @@ export function drawFailures({ failures, width, units }: Failures): SVGSVGElemen
   let row = 0;
   blocks.forEach(({ name, notes, from, rows }, i) => {
     write(ground, name, { x: 2, y: from + 19, look: "strong" });
-    if (notes.length > 0) writeLines(ground, notes, { x: 2, y: from + 19 + leading, look: ["mute"] });
+    if (above) writeLines(ground, notes, { x: 2, y: from + 19 + leading, look: ["mute"] });
+    else write(ground, failures[i]!.note, { x: 2 + textWidth(name, { bold: true }) + 8, y: from + 19, look: "mute" });
     failures[i]!.parts.forEach((part, k) => {
       drawPart(ground, part, rows + k * columns.pitch, row, columns);
       row += 1;
@@ -139,15 +140,15 @@ function drawPart(
       const look = i === 1 ? (past ? "past" : "strong") : "mute";
       write(group, shown(temperature), { x: rights[i]!, y: y + 16, anchor: "end", look });
     });
-    bar(group, part.time, y + 12, x, width);
+    bar(group, part, y + 12, x, width);
     return;
   }
   const words = `${part.name}: ${shown(part.usual)} to ${shown(part.reached)}, limit ${shown(part.limit)}`;
   write(group, words, { x: 2, y: y + 14, look: "mute" });
-  bar(group, part.time, y + 28, x, width);
+  bar(group, part, y + 28, x, width);
 }
 
-function bar(group: Group, time: number | undefined, y: number, x: Columns["x"], width: number): void {
+function bar(group: Group, { time, usual, limit }: FailingPart, y: number, x: Columns["x"], width: number): void {
   const [left, right] = x.range() as [number, number];
   if (time === undefined) {
     group
@@ -169,7 +170,7 @@ function bar(group: Group, time: number | undefined, y: number, x: Columns["x"],
     .attr("y", px(y - 5))
     .attr("width", 10)
     .attr("height", 10);
-  const words = timeText(time);
+  const words = usual > limit ? "past already" : timeText(time);
   const after = end + 12 + textWidth(words, { bold: true }) <= width;
   write(group, words, { x: after ? end + 11 : end - 11, y: y + 4.5, anchor: after ? "start" : "end", look: "past" });
 }
