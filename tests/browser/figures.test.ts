@@ -74,6 +74,13 @@ const keys = [
   "drivePicks",
   "heatFlows",
   "seaWaterLine",
+  "curveFlows",
+  "closedCircuits",
+  "pumpPlate",
+  "failurePlate",
+  "dutyPlate",
+  "deratingPlate",
+  "landPlate",
   "altitude",
 ];
 

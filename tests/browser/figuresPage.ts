@@ -24,7 +24,14 @@ import { pumpOverSpeed } from "../../worksheets/fuel-delivery/figures/pumpOverSp
 import { pumpsCompared } from "../../worksheets/fuel-delivery/figures/pumpsCompared";
 import { supplyProfile } from "../../worksheets/fuel-delivery/figures/supplyProfile";
 import { tankWarming } from "../../worksheets/fuel-delivery/figures/tankWarming";
+import { closedCircuits } from "../../worksheets/marine-cooling/figures/closedCircuits";
+import { curveFlows } from "../../worksheets/marine-cooling/figures/curveFlows";
+import { deratingPlate } from "../../worksheets/marine-cooling/figures/deratingPlate";
+import { dutyPlate } from "../../worksheets/marine-cooling/figures/dutyPlate";
+import { failurePlate } from "../../worksheets/marine-cooling/figures/failurePlate";
 import { heatFlows } from "../../worksheets/marine-cooling/figures/heatFlows";
+import { landPlate } from "../../worksheets/marine-cooling/figures/landPlate";
+import { pumpPlate } from "../../worksheets/marine-cooling/figures/pumpPlate";
 import { seaWaterLine } from "../../worksheets/marine-cooling/figures/seaWaterLine";
 import * as matchFigures from "../../worksheets/matching/figures";
 import { graph, program } from "../../worksheets/model";
@@ -74,6 +81,13 @@ const figures: readonly Figure[] = [
   picks,
   heatFlows,
   seaWaterLine,
+  curveFlows,
+  closedCircuits,
+  pumpPlate,
+  failurePlate,
+  dutyPlate,
+  deratingPlate,
+  landPlate,
   altitude,
   ...Object.values(matchFigures),
 ];

@@ -123,12 +123,15 @@ function limitPlace(
   const places = [left + 6, right - width - 6].flatMap((across) =>
     [-6, 16].map((down) => ({ x: across, y: y(limit!.at) + down })),
   );
+  // The field's own words stand over its upper edge.
+  const upper = y.range()[1]! + 14;
   const clear = (place: { x: number; y: number }) =>
+    place.y > upper &&
     curves.every(({ points }) =>
       points.slice(1).every((to, i) => {
         const box = { x: place.x, y: place.y - 13, width, height: 17 };
         return !meetsSegment(box, [x(points[i]![0]), y(points[i]![1]), x(to[0]), y(to[1])]);
       }),
     );
-  return places.find(clear) ?? places[0]!;
+  return places.find(clear) ?? places.find((place) => place.y > upper) ?? places[0]!;
 }

@@ -59,11 +59,28 @@ export const failurePlate = figure({
     );
     const harmful = all.filter(harms).length;
     const first = [...met].sort((a, b) => a.time - b.time)[0];
+    const text = (temperature: number) => units.text("temperature", temperature);
+    const told = ({ name, limit }: FailingPart, reached: number) =>
+      `${name.toLowerCase()} ${text(reached)} of ${text(limit)}`;
+    const parts = all.flatMap((failure) => failure.parts);
+    const before = new Map(parts.filter(({ usual, limit }) => usual > limit).map((part) => [part.name, part]));
+    const nearest = parts
+      .filter(({ reached, limit }) => reached <= limit)
+      .sort((a, b) => a.limit - a.reached - (b.limit - b.reached))[0];
     return [
-      `${harmful === 0 ? "None" : harmful} of the ${all.length} failures ${harmful > 1 ? "take" : "takes"} a part past its limit.`,
+      harmful === 0
+        ? `None of the ${all.length} failures takes a part past its limit.`
+        : `Of ${all.length} failures ${harmful} ${harmful === 1 ? "takes" : "take"} a part past its limit.`,
       ...(first
         ? [
-            `Soonest, ${first.failure.toLowerCase()}: ${first.name.toLowerCase()} passes ${units.text("temperature", first.limit)} ${first.time < 1 ? "at once" : `after ${timeText(first.time)}`}.`,
+            `Soonest, ${first.failure.toLowerCase()}: ${first.name.toLowerCase()} passes ${text(first.limit)} ${first.time < 1 ? "at once" : `after ${timeText(first.time)}`}.`,
+          ]
+        : nearest
+          ? [`Nearest to its limit comes ${told(nearest, nearest.reached)}.`]
+          : []),
+      ...(before.size > 0
+        ? [
+            `Past their limits before anything fails: ${[...before.values()].map((part) => told(part, part.usual)).join(", ")}.`,
           ]
         : []),
     ].join(" ");

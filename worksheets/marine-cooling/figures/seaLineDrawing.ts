@@ -1,9 +1,22 @@
 import { type ScaleLinear, scaleLinear } from "d3";
-import { axisBelow, axisRoom, figures, type Group, plate, px, spot, spotAt, widest, write } from "../../drawing";
+import {
+  axisBelow,
+  axisRoom,
+  figures,
+  type Group,
+  plate,
+  px,
+  spot,
+  spotAt,
+  textWidth,
+  widest,
+  write,
+} from "../../drawing";
 import type { FigureUnits } from "../../sheet";
 import { hotSide } from "./hotSide";
-import { placeRows, type RowPlace, writeWords } from "./lineRows";
+import { placeRows, writeWords } from "./lineRows";
 import { type ProfileRow, profile } from "./profile";
+import { limitDown, type WetExhaustEnd, wetExhaustEnd } from "./wetExhaustEnd";
 
 /** What a hot side may reach [K], and the end of it at which that is felt. */
 export interface HotLimit {
@@ -34,7 +47,7 @@ interface SeaLine {
   readonly elements: readonly SeaElement[];
   readonly dischargeLimit: number;
   /** Behind the last element, where the water is led into the exhaust [K]; undefined with a dry exhaust. */
-  readonly exhaust: { readonly mixed: number; readonly saturated: number; readonly limit: number } | undefined;
+  readonly exhaust: WetExhaustEnd | undefined;
   readonly units: FigureUnits;
   readonly width: number;
   /** Words above the rows instead of beside them. */
@@ -65,10 +78,12 @@ export function drawSeaLine(line: SeaLine): SVGSVGElement {
   elements.forEach((_, i) => {
     spot(ground, i, { x: 0, y: places[i]!.from - 8, width, height: places[i]!.height - 2 });
   });
-  field(ground, x, { title: "Temperature", unit: units.unit("temperature"), bottom });
-  field(ground, p, { title: "Gauge pressure", unit: units.unit("gaugePressure"), bottom });
-  limit(ground, at(dischargeLimit), begin - 4, places[last]!.bottom + 12);
-  write(ground, `discharge at most ${text(dischargeLimit)}`, { x: at(dischargeLimit) + 6, y: begin - 6, look: "mute" });
+  field(ground, x, { title: "Temperature", unit: units.unit("temperature"), bottom, room: width });
+  field(ground, p, { title: "Gauge pressure", unit: units.unit("gaugePressure"), bottom, room: width });
+  limitDown(ground, at(dischargeLimit), begin - 4, places[last]!.bottom + 12);
+  const allowed = `discharge at most ${text(dischargeLimit)}`;
+  const mostRight = p.range()[0]! - 6 - textWidth(allowed);
+  write(ground, allowed, { x: Math.max(2, Math.min(at(dischargeLimit) + 6, mostRight)), y: begin - 10, look: "mute" });
 
   const sea = profile(
     elements.map(
@@ -113,7 +128,7 @@ export function drawSeaLine(line: SeaLine): SVGSVGElement {
       ground.append("circle").attr("class", "solid").attr("cx", px(cx)).attr("cy", px(cy)).attr("r", 3.5);
   }
   if (exhaust)
-    wetExhaust(ground, exhaust, {
+    wetExhaustEnd(ground, exhaust, {
       at,
       text,
       place: places.at(-1)!,
@@ -193,53 +208,15 @@ function scalesOf(
 function field(
   group: Group,
   scale: ScaleLinear<number, number>,
-  { title, unit, bottom }: { readonly title: string; readonly unit: string; readonly bottom: number },
+  {
+    title,
+    unit,
+    bottom,
+    room,
+  }: { readonly title: string; readonly unit: string; readonly bottom: number; readonly room: number },
 ): void {
   const [left, right] = scale.range() as [number, number];
-  write(group, title, { x: left, y: 16, look: "band" });
+  write(group, title, { x: Math.min(left, room - textWidth(title, { size: 15 })), y: 16, look: "band" });
   const ticks = scale.ticks(Math.max(2, Math.floor((right - left) / 64)));
   axisBelow(group, { at: scale, ticks, ends: [left, right], across: bottom, grid: begin, title: unit });
-}
-
-function limit(group: Group, x: number, from: number, to: number): void {
-  group
-    .append("path")
-    .attr("class", "limit")
-    .attr("d", `M${px(x)},${px(from)}V${px(to)}`);
-}
-
-/** The water led into the exhaust: its mix without evaporation, and with as much as the gas can hold. */
-function wetExhaust(
-  group: Group,
-  exhaust: NonNullable<SeaLine["exhaust"]>,
-  frame: {
-    readonly at: (temperature: number) => number;
-    readonly text: (temperature: number) => string;
-    readonly place: RowPlace;
-    readonly from: number;
-    readonly row: number;
-  },
-): void {
-  const { at, text, place, from, row } = frame;
-  const { top: upper, bottom } = place;
-  const past = exhaust.mixed > exhaust.limit;
-  limit(group, at(exhaust.limit), upper - 4, bottom - 9);
-  spotAt(group, row, at(exhaust.mixed), bottom);
-  group
-    .append("path")
-    .attr("class", "line-1")
-    .attr("d", `M${px(from)},${px(upper)}L${px(at(exhaust.mixed))},${px(bottom)}`);
-  write(group, `${past ? "■ " : ""}${text(exhaust.mixed)}`, {
-    x: at(exhaust.mixed) + 10,
-    y: bottom + 5,
-    look: past ? "past" : "one",
-  });
-  group
-    .append("circle")
-    .attr("class", "ring")
-    .attr("data-row", row + 1)
-    .attr("cx", px(at(exhaust.saturated)))
-    .attr("cy", px(bottom))
-    .attr("r", 4);
-  write(group, "saturated", { x: at(exhaust.saturated) - 10, y: bottom + 5, anchor: "end", look: "mute" });
 }
