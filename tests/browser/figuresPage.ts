@@ -5,6 +5,7 @@ import "../../worksheets/matching/figures/matching.css";
 import { completeDrawing } from "../../site/figure/complete";
 import { readTrack } from "../../site/figure/mark-track";
 import "../../worksheets/marine-cooling/figures/marine.css";
+import { type Evaluation, isRefusal } from "../../lib/graph";
 import { figureUnits } from "../../site/state/units";
 import { powerStaircase } from "../../worksheets/air-demand/figures/powerStaircase";
 import { chargeStaircase } from "../../worksheets/boost/figures/chargeStaircase";
@@ -24,6 +25,7 @@ import { pumpOverSpeed } from "../../worksheets/fuel-delivery/figures/pumpOverSp
 import { pumpsCompared } from "../../worksheets/fuel-delivery/figures/pumpsCompared";
 import { supplyProfile } from "../../worksheets/fuel-delivery/figures/supplyProfile";
 import { tankWarming } from "../../worksheets/fuel-delivery/figures/tankWarming";
+import { Later } from "../../worksheets/later";
 import { closedCircuits } from "../../worksheets/marine-cooling/figures/closedCircuits";
 import { curveFlows } from "../../worksheets/marine-cooling/figures/curveFlows";
 import { deratingPlate } from "../../worksheets/marine-cooling/figures/deratingPlate";
@@ -33,6 +35,7 @@ import { heatFlows } from "../../worksheets/marine-cooling/figures/heatFlows";
 import { landPlate } from "../../worksheets/marine-cooling/figures/landPlate";
 import { pumpPlate } from "../../worksheets/marine-cooling/figures/pumpPlate";
 import { seaWaterLine } from "../../worksheets/marine-cooling/figures/seaWaterLine";
+import { towerPlate } from "../../worksheets/marine-cooling/figures/towerPlate";
 import * as matchFigures from "../../worksheets/matching/figures";
 import { graph, program } from "../../worksheets/model";
 import type { Figure } from "../../worksheets/sheet";
@@ -44,9 +47,13 @@ export interface Showing {
   readonly changes: Readonly<Record<string, unknown>>;
   readonly width: number;
   readonly system: "SI" | "US";
+  /** What is worked out at rest has no answer. */
+  readonly refused?: boolean;
 }
 
 export interface Seen {
+  /** Why the figure waits, where one of its values has no answer. */
+  readonly waits: string | undefined;
   /** Labels that lie over each other or outside, marks of no row of the numbers and rows without marks, marks that are no numbers, styles that the policy forbids. */
   readonly faults: readonly string[];
   readonly labels: readonly string[];
@@ -88,6 +95,7 @@ const figures: readonly Figure[] = [
   dutyPlate,
   deratingPlate,
   landPlate,
+  towerPlate,
   altitude,
   ...Object.values(matchFigures),
 ];
@@ -102,8 +110,8 @@ function evaluated(changes: Showing["changes"]): ReturnType<typeof program.run> 
   return last.evaluation;
 }
 
-function valuesOf({ from, across }: Figure, evaluation: ReturnType<typeof program.run>): never {
-  const under = (each: ReturnType<typeof program.run>) =>
+function valuesOf({ from, across }: Figure, evaluation: Evaluation): never {
+  const under = (each: Evaluation) =>
     Object.fromEntries(Object.entries(from).map(([name, reference]) => [name, each.require(reference)]));
   const values = under(evaluation);
   if (!across) return values as never;
@@ -115,9 +123,30 @@ function valuesOf({ from, across }: Figure, evaluation: ReturnType<typeof progra
   return { ...values, installations } as never;
 }
 
-function show({ key, changes, width, system }: Showing): Seen {
+/** An evaluation in which no value that is worked out at rest has an answer. */
+function withoutAnswers(evaluation: Evaluation): Evaluation {
+  const refusing = new Later("sea", {}, () => {
+    throw new RangeError("sea: the water boils at 120 °C; give it more flow");
+  });
+  const replaced = <T>(value: T): T => (value instanceof Later ? (refusing as T) : value);
+  return {
+    values: evaluation.values.map(replaced),
+    get: (reference) => replaced(evaluation.get(reference)),
+    require: (reference) => replaced(evaluation.require(reference)),
+  };
+}
+
+function show({ key, changes, width, system, refused = false }: Showing): Seen {
   const figure = figureOf(key);
-  const evaluation = evaluated(changes);
+  const answered = evaluated(changes);
+  const answers = Object.fromEntries(
+    Object.entries(figure.from).map(([name, reference]) => [name, answered.get(reference)]),
+  );
+  const waits = Object.values(answers).find(isRefusal)?.words;
+  if (waits !== undefined) {
+    return { waits, faults: [], labels: [], outside: [], settable: [], moving: [], smallest: Number.NaN, ink: "", paper: "" };
+  }
+  const evaluation = refused ? withoutAnswers(answered) : answered;
   const values = valuesOf(figure, evaluation);
   const frame = { width, units: figureUnits({ system, own: {} }) };
   const picture = completeDrawing(figure, values, evaluation, frame);
@@ -133,6 +162,7 @@ function show({ key, changes, width, system }: Showing): Seen {
   const labels = [...picture.querySelectorAll("text")];
   const look = getComputedStyle(labels[0]!);
   return {
+    waits,
     faults,
     labels: labels.map((label) => label.textContent ?? ""),
     outside: marksOutside(picture),

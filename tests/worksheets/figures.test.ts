@@ -37,6 +37,7 @@ import { supplyProfile } from "../../worksheets/fuel-delivery/figures/supplyProf
 import { tankWarming } from "../../worksheets/fuel-delivery/figures/tankWarming";
 import type { MarineBalance } from "../../worksheets/marine-cooling/balanceOf";
 import { flowsOf } from "../../worksheets/marine-cooling/figures/flows";
+import { Later } from "../../worksheets/later";
 import { closedCircuits } from "../../worksheets/marine-cooling/figures/closedCircuits";
 import { curveFlows } from "../../worksheets/marine-cooling/figures/curveFlows";
 import { deratingPlate } from "../../worksheets/marine-cooling/figures/deratingPlate";
@@ -46,6 +47,7 @@ import { heatFlows } from "../../worksheets/marine-cooling/figures/heatFlows";
 import { landPlate } from "../../worksheets/marine-cooling/figures/landPlate";
 import { pumpPlate } from "../../worksheets/marine-cooling/figures/pumpPlate";
 import { seaWaterLine } from "../../worksheets/marine-cooling/figures/seaWaterLine";
+import { towerPlate } from "../../worksheets/marine-cooling/figures/towerPlate";
 import { graph, program } from "../../worksheets/model";
 import type { Figure } from "../../worksheets/sheet";
 
@@ -75,6 +77,7 @@ const all: readonly Figure[] = [
   dutyPlate,
   deratingPlate,
   landPlate,
+  towerPlate,
   altitude,
 ];
 const metric = figureUnits({ system: "SI", own: {} });
@@ -292,6 +295,18 @@ describe("figures of the sheets", () => {
       }
     },
   );
+
+  test.each([curveFlows, failurePlate, deratingPlate])("$key tells why it has no answer, and lists nothing", (shown) => {
+    const refusing = new Later("sea", {}, () => {
+      throw new RangeError("sea: the water boils; give it more flow");
+    });
+    const values = Object.fromEntries(
+      Object.entries(valuesOf(shown)).map(([name, value]) => [name, (value as unknown) instanceof Later ? refusing : value]),
+    );
+    expect(shown.describe(values as never, metric)).toBe("Not drawn: the water boils; give it more flow");
+    expect(shown.table(values as never, metric).rows).toEqual([]);
+    expect(shown.atRest).toBe(true);
+  });
 
   test("powerStaircase tells the air that the meters cannot read", () => {
     const words = powerStaircase.describe(valuesOf(powerStaircase, { meterCount: 1 }) as never, metric);

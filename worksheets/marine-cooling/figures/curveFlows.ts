@@ -1,7 +1,7 @@
+import type { ValueOf } from "../../../lib/graph";
 import { isRefusal } from "../../../lib/graph";
 import { share } from "../../drawing";
 import { figure } from "../../sheet";
-import type { ValueOf } from "../../../lib/graph";
 import { propellerCurve } from "../curve";
 import { flowsOf, powerTo } from "./flows";
 import { drawHeatBands, type HeatPoint } from "./heatBands";

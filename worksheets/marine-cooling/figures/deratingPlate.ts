@@ -1,7 +1,7 @@
 import { isRefusal, type ValuesOf } from "../../../lib/graph";
-import { type Derating, derating, type DeratingSeries } from "../../boat-duty/derating";
+import { type Derating, type DeratingSeries, derating } from "../../boat-duty/derating";
 import { share } from "../../drawing";
-import { figure, type FigureUnits } from "../../sheet";
+import { type FigureUnits, figure } from "../../sheet";
 import { type CurveField, drawCurves } from "./curveFields";
 import { notDrawn } from "./notDrawn";
 

@@ -8,7 +8,7 @@ import { ratedPower, ratedSpeed } from "../../brief/cells";
 import { figures } from "../../drawing";
 import { fuelChoice, fuels } from "../../fuel-delivery/inputs";
 import { figure } from "../../sheet";
-import { drawDuty, type DutyPart, type DutyPoint } from "./dutyDrawing";
+import { type DutyPart, type DutyPoint, drawDuty } from "./dutyDrawing";
 
 const from = { dutyCurve, dutyRows, ratedPower, ratedSpeed, rating, tankVolume, tankReserve, engineCount, fuelChoice };
 type At = ValuesOf<typeof from>;

@@ -1,7 +1,7 @@
 import { isRefusal, type ValuesOf } from "../../../lib/graph";
 import { figure } from "../../sheet";
 import { failures } from "../failures";
-import { drawFailures, type Failure, type FailingPart, timeText } from "./failureDrawing";
+import { drawFailures, type FailingPart, type Failure, timeText } from "./failureDrawing";
 import { notDrawn } from "./notDrawn";
 
 const from = { failures };

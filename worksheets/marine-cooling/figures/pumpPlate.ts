@@ -1,9 +1,9 @@
-import { pumpOnSystem, pumpPressureRise, systemPressure, type PumpSystem } from "../../../lib/cooling";
+import { type PumpSystem, pumpOnSystem, pumpPressureRise, systemPressure } from "../../../lib/cooling";
 import type { ValuesOf } from "../../../lib/graph";
 import type { Fraction, RotationalSpeed, VolumeFlow } from "../../../lib/quantity";
-import { rawWaterNeeded } from "../cells";
 import { share } from "../../drawing";
 import { figure } from "../../sheet";
+import { rawWaterNeeded } from "../cells";
 import { hydraulicsOf } from "../hydraulics";
 import { strainerBlocked } from "../inputs";
 import { rawWaterState } from "../rawWater";

@@ -1,17 +1,5 @@
 import { type ScaleLinear, scaleLinear } from "d3";
-import {
-  axisBelow,
-  axisRoom,
-  figures,
-  type Group,
-  plate,
-  px,
-  spot,
-  spotAt,
-  textWidth,
-  widest,
-  write,
-} from "../../drawing";
+import { axisBelow, axisRoom, figures, type Group, plate, px, spot, textWidth, widest, write } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
 import { hotSide } from "./hotSide";
 import { placeRows, writeWords } from "./lineRows";

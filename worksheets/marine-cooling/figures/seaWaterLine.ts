@@ -1,7 +1,8 @@
+import type { ValuesOf } from "../../../lib/graph";
 import { wetExhaust } from "../../boat-duty/exhaust";
 import { exhaustKind } from "../../boat-duty/inputs";
 import { narrow } from "../../drawing";
-import { figure, type FigureUnits } from "../../sheet";
+import { type FigureUnits, figure } from "../../sheet";
 import { marineCircuit } from "../circuit";
 import {
   dischargeLimit,
@@ -15,7 +16,6 @@ import {
 import { rawWaterState } from "../rawWater";
 import { type HotLimits, seaElements } from "./seaElements";
 import { drawSeaLine } from "./seaLineDrawing";
-import type { ValuesOf } from "../../../lib/graph";
 
 const from = {
   marineCircuit,
