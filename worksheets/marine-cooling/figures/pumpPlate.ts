@@ -46,7 +46,7 @@ const steps = (whole: number, count: number) => Array.from({ length: count + 1 }
 
 /** What a line asks for, up to a flow. */
 function lineCurve(name: string, look: LineCurve["look"], system: PumpSystem, most: number): LineCurve {
-  const points = steps(most, 24).map((flow) => ({ flow, pressure: systemPressure(system, flow as VolumeFlow) }));
+  const points = steps(most, 14).map((flow) => ({ flow, pressure: systemPressure(system, flow as VolumeFlow) }));
   return { name, look, points };
 }
 
@@ -55,7 +55,7 @@ function pumpCurve({ pump }: At["rawWaterState"], speed: RotationalSpeed, most: 
   const rise = (flow: number): number => pumpPressureRise(pump, speed, flow as VolumeFlow);
   const open = flowAt(rise, 0);
   const least = rise(0) <= most ? 0 : flowAt(rise, most);
-  return steps(open - least, 24)
+  return steps(open - least, 10)
     .map((part) => ({ flow: open - part, pressure: rise(open - part) }))
     .map(({ flow, pressure }) => ({ flow, pressure: Math.max(0, pressure) }));
 }
