@@ -84,6 +84,17 @@ function loopsOf(at: At, units: FigureUnits): readonly Loop[] {
   ];
 }
 
+/** A mark far off would press everything else together; the words below the drawing tell it. */
+function withoutFarMarks(loop: Loop): Loop {
+  const near = loop.marks.filter(({ name }) => name !== "boils");
+  const temperatures = [
+    ...near.map((mark) => mark.at),
+    ...loop.elements.flatMap(({ inlet, outlet }) => [inlet, outlet]),
+  ];
+  const [low, high] = [Math.min(...temperatures), Math.max(...temperatures)];
+  return { ...loop, marks: loop.marks.filter((mark) => near.includes(mark) || mark.at - low < 1.8 * (high - low)) };
+}
+
 const none =
   "Neither a jacket exchanger nor a keel cooler nor a charge-water cooler stands in this boat's line; add a row for one.";
 
@@ -111,11 +122,7 @@ export const closedCircuits = figure({
   },
   draw: (at, { width, units }) => {
     const stacked = width < narrow;
-    // Where there is little room, the far mark would press everything else together; the words below tell it.
-    const loops = loopsOf(at, units).map((loop) => ({
-      ...loop,
-      marks: loop.marks.filter(({ name }) => !stacked || name !== "boils"),
-    }));
+    const loops = loopsOf(at, units).map(withoutFarMarks);
     return loops.length > 0 ? drawLoops({ loops, units, width, stacked }) : notDrawn(none, width);
   },
   table: (at, units) => ({

@@ -1,8 +1,10 @@
 import type { ValueOf } from "../../../lib/graph";
 import { isRefusal } from "../../../lib/graph";
+import { ratedSpeed } from "../../brief/cells";
 import { share } from "../../drawing";
 import { figure } from "../../sheet";
 import { propellerCurve } from "../curve";
+import { flowsSpeed } from "../inputs";
 import { flowsOf, powerTo } from "./flows";
 import { drawHeatBands, type HeatPoint } from "./heatBands";
 import { notDrawn } from "./notDrawn";
@@ -32,7 +34,7 @@ export const curveFlows = figure({
   key: "curveFlows",
   title: "Where the energy goes along the propeller curve",
   atRest: true,
-  from: { propellerCurve },
+  from: { propellerCurve, flowsSpeed, ratedSpeed },
   describe: ({ propellerCurve }, units) => {
     const points = pointsOf(propellerCurve);
     if (typeof points === "string") return `Not drawn: ${points}`;
@@ -43,10 +45,10 @@ export const curveFlows = figure({
     };
     return `At ${units.text("rotationalSpeed", slow.speed)} the sea water carries ${told(slow)} and at ${units.text("rotationalSpeed", fast.speed)} ${told(fast).replace(/,$/, "")}.`;
   },
-  draw: ({ propellerCurve }, { width, units }) => {
+  draw: ({ propellerCurve, flowsSpeed, ratedSpeed }, { width, units }) => {
     const points = pointsOf(propellerCurve);
     if (typeof points === "string") return notDrawn(points, width);
-    return drawHeatBands({ points, width, units });
+    return drawHeatBands({ points, shown: flowsSpeed * ratedSpeed, width, units });
   },
   table: ({ propellerCurve }, units) => {
     const points = pointsOf(propellerCurve);

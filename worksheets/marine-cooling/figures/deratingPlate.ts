@@ -1,5 +1,6 @@
 import { isRefusal, type ValuesOf } from "../../../lib/graph";
-import { type Derating, type DeratingSeries, derating } from "../../boat-duty/derating";
+import { derating } from "../../boat-duty/derating";
+import type { Derating, DeratingSeries } from "../../boat-duty/deratingSeries";
 import { share } from "../../drawing";
 import { type FigureUnits, figure } from "../../sheet";
 import { type CurveField, drawCurves } from "./curveFields";

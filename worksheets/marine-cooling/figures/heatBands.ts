@@ -1,5 +1,5 @@
 import { area, range, scaleLinear } from "d3";
-import { axisRoom, figures, narrow, plate, px, widest, write } from "../../drawing";
+import { axisRoom, figures, narrow, plate, px, textWidth, widest, write } from "../../drawing";
 import type { FigureFrame } from "../../sheet";
 import type { Flow } from "./flows";
 import { endLabels, endRoom, numbersRoom, panel, strips, upwards } from "./panel";
@@ -42,6 +42,7 @@ export function drawHeatBands({ points, shown, width, units }: HeatBands): SVGSV
   const bands = stacked(points);
   const names = last.parts.map(({ name }) => name);
   const values = width < narrow ? undefined : last.parts.map(({ power: own }) => rounded(power(own)));
+  const title = `Power, ${units.unit("power", "heat")}`;
   const top = 44;
   const height = Math.max(width < narrow ? 300 : 340, names.length * 20 + 20);
   const y = upwards([0, ...bands.flat(2).map(power)], top, height);
@@ -54,7 +55,7 @@ export function drawHeatBands({ points, shown, width, units }: HeatBands): SVGSV
   const { bottom } = panel(ground, {
     x,
     y,
-    title: `Power, ${units.unit("power", "heat")}`,
+    title,
     titleAt: 2,
     across: `Engine speed, ${units.unit("rotationalSpeed")}`,
   });
@@ -76,13 +77,16 @@ export function drawHeatBands({ points, shown, width, units }: HeatBands): SVGSV
     })),
     { x: right, span: [top - 6, bottom + 6], right: width },
   );
-  if (shown !== undefined) {
+  if (shown !== undefined && shown >= points[0]!.speed) {
     const here = x(speed(shown));
     ground
       .append("path")
       .attr("class", "dotted")
       .attr("d", `M${px(here)},${px(top - 4)}V${px(bottom)}`);
-    write(ground, units.text("rotationalSpeed", shown), { x: here, y: top - 8, anchor: "end", look: "mute" });
+    const words = units.text("rotationalSpeed", shown);
+    // Beside the title, which stands at the left.
+    const clear = Math.max(here, textWidth(title, { size: 15 }) + textWidth(words) + 16);
+    write(ground, words, { x: clear, y: top - 8, anchor: "end", look: "mute" });
   }
   return svg;
 }

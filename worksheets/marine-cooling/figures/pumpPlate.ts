@@ -46,7 +46,7 @@ const steps = (whole: number, count: number) => Array.from({ length: count + 1 }
 
 /** What a line asks for, up to a flow. */
 function lineCurve(name: string, look: LineCurve["look"], system: PumpSystem, most: number): LineCurve {
-  const points = steps(most, 14).map((flow) => ({ flow, pressure: systemPressure(system, flow as VolumeFlow) }));
+  const points = steps(most, 20).map((flow) => ({ flow, pressure: systemPressure(system, flow as VolumeFlow) }));
   return { name, look, points };
 }
 
