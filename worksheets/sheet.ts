@@ -52,8 +52,11 @@ export interface Figure<F extends References = References, L extends References 
   readonly describe: (values: ValuesOf<F>, units: FigureUnits) => string;
   readonly draw: (values: ValuesOf<F>, frame: FigureFrame) => SVGSVGElement;
   readonly table: (values: ValuesOf<F>, units: FigureUnits) => FigureTable;
-  /** Drawn when the hand rests, since it needs more than a frame allows; until then the last picture stands dimmed. */
-  readonly atRest?: boolean;
+  /**
+   * Drawn when the hand rests, since it needs more than a frame allows; until then the last picture stands dimmed.
+   * Where that depends on the values, it is asked of them.
+   */
+  readonly atRest?: boolean | ((values: ValuesOf<F>) => boolean);
   /** It lays the build's installations side by side: its values also hold those of each, see Across. */
   readonly across?: boolean;
   /** Pieces of it can be moved, and are rows of a table. */

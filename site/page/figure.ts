@@ -109,6 +109,11 @@ export function figurePart(desk: Desk, figure: Figure): Part {
   };
   numbers.addEventListener("toggle", () => numbers.open && list());
 
+  const isSlow = (): boolean => {
+    if (typeof figure.atRest !== "function") return figure.atRest ?? false;
+    const now = values();
+    return !Object.values(now).some(isRefusal) && figure.atRest(now as never);
+  };
   const isDue = () => near && stale && width > 0;
   const rest = whenAtRest(
     () => {
@@ -122,7 +127,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
   const drawWhenNear = (): void => {
     if (!isDue()) return;
     // What has no picture yet is not kept waiting for the hand.
-    if (figure.atRest && place.firstChild) rest.ask();
+    if (isSlow() && place.firstChild) rest.ask();
     else draw();
   };
   const follow = (): void => {
