@@ -57,6 +57,7 @@ export const curveFlows = figure({
     const parts = typeof points === "string" ? [] : points[0]!.parts;
     return {
       columns: [
+        "Where",
         ["Engine speed", units.unit("rotationalSpeed")],
         ["Fuel", unit],
         ...parts.map(({ name }) => [name, unit] as const),
@@ -65,6 +66,7 @@ export const curveFlows = figure({
         typeof points === "string"
           ? []
           : points.map((point) => [
+              "Propeller curve",
               units.number("rotationalSpeed", point.speed),
               power(fuelOf(point)),
               ...point.parts.map((part) => power(part.power)),

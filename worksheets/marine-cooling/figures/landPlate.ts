@@ -47,12 +47,14 @@ export const landPlate = figure({
   draw: (at, { width, units }) => drawCurves({ fields: fieldsOf(at, units), width, alike: false }),
   table: (at, units) => ({
     columns: [
+      "What",
       ["Vehicle's speed", units.unit("velocity", "road")],
       ["Hottest day", units.unit("temperature")],
       ["Engine water today", units.unit("temperature")],
       ["Air through the core", units.unit("volumeFlow")],
     ],
     rows: at.landCurve.map((point) => [
+      "Radiator",
       units.number("velocity", point.speed, "road"),
       units.number("temperature", point.limitingAir),
       units.number("temperature", point.coolant),

@@ -44,11 +44,13 @@ export const towerPlate = figure({
   draw: (at, { width, units }) => drawCurves({ fields: [fieldOf(at, units)], width, alike: false }),
   table: (at, units) => ({
     columns: [
+      "What",
       ["Load", units.unit("fraction")],
       ["Comes to the cell", units.unit("temperature")],
       ["Leaves it", units.unit("temperature")],
     ],
     rows: at.towerCurve.map(({ load, coldWater, hotWater }) => [
+      "Tower",
       units.number("fraction", load),
       units.number("temperature", coldWater),
       units.number("temperature", hotWater),
