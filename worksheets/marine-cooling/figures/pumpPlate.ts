@@ -55,9 +55,10 @@ function pumpCurve({ pump }: At["rawWaterState"], speed: RotationalSpeed, most: 
   const rise = (flow: number): number => pumpPressureRise(pump, speed, flow as VolumeFlow);
   const open = flowAt(rise, 0);
   const least = rise(0) <= most ? 0 : flowAt(rise, most);
-  return steps(open - least, 10)
-    .map((part) => ({ flow: open - part, pressure: rise(open - part) }))
-    .map(({ flow, pressure }) => ({ flow, pressure: Math.max(0, pressure) }));
+  return steps(open - least, 10).map((part) => {
+    const flow = Math.max(0, open - part); // the last step may round to a hair below nothing
+    return { flow, pressure: Math.max(0, rise(flow)) };
+  });
 }
 
 /** The flow at which a falling curve comes down to a pressure. */

@@ -205,6 +205,6 @@ function field(
 ): void {
   const [left, right] = scale.range() as [number, number];
   write(group, title, { x: Math.min(left, room - textWidth(title, { size: 15 })), y: 16, look: "band" });
-  const ticks = scale.ticks(Math.max(2, Math.floor((right - left) / 64)));
+  const ticks = scale.ticks(Math.max(3, Math.floor((right - left) / 64)));
   axisBelow(group, { at: scale, ticks, ends: [left, right], across: bottom, grid: begin, title: unit });
 }
