@@ -2,6 +2,12 @@ import { type Cell, compile, graphOf, type Node } from "../lib/graph";
 import * as airCells from "./air-demand/cells";
 import * as airInputs from "./air-demand/inputs";
 import * as intake from "./air-demand/intake";
+import * as dutyCells from "./boat-duty/cells";
+import * as derating from "./boat-duty/derating";
+import * as boatDryExhaust from "./boat-duty/dryExhaust";
+import * as boatExhaust from "./boat-duty/exhaust";
+import * as boatExhaustLoss from "./boat-duty/exhaustLoss";
+import * as dutyInputs from "./boat-duty/inputs";
 import * as boostCells from "./boost/cells";
 import * as loop from "./boost/demand";
 import * as boostInputs from "./boost/inputs";
@@ -29,9 +35,18 @@ import * as pumpChoice from "./fuel-delivery/pumpChoice";
 import * as pumpWork from "./fuel-delivery/pumpWork";
 import * as fuelTank from "./fuel-delivery/tank";
 import * as fuelTiming from "./fuel-delivery/timing";
+import * as landCells from "./land-cooling/cells";
+import * as landInputs from "./land-cooling/inputs";
+import * as marineBalance from "./marine-cooling/balance";
 import * as marineCells from "./marine-cooling/cells";
+import * as marineCircuit from "./marine-cooling/circuit";
+import * as marineCold from "./marine-cooling/cold";
+import * as marineCurve from "./marine-cooling/curve";
+import * as marineFailures from "./marine-cooling/failures";
+import * as marineHeats from "./marine-cooling/heats";
 import * as marineInputs from "./marine-cooling/inputs";
 import * as rawWater from "./marine-cooling/rawWater";
+import * as suction from "./marine-cooling/suction";
 import * as banks from "./matching/banks";
 import * as matchCells from "./matching/cells";
 import * as compressors from "./matching/compressors";
@@ -74,7 +89,20 @@ export const nodesBySheet: Readonly<Record<string, readonly Node[]>> = {
     driveFindings,
     budgets,
   ),
-  "marine-cooling": nodesOf(marineInputs, rawWater, marineCells),
+  "marine-cooling": nodesOf(
+    marineInputs,
+    rawWater,
+    suction,
+    marineBalance,
+    marineHeats,
+    marineCircuit,
+    marineCold,
+    marineCells,
+    marineCurve,
+    marineFailures,
+  ),
+  "boat-duty": nodesOf(dutyInputs, boatExhaustLoss, boatExhaust, boatDryExhaust, dutyCells, derating),
+  "land-cooling": nodesOf(landInputs, landCells),
 };
 
 export const graph = graphOf(Object.values(nodesBySheet).flat());

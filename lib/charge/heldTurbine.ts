@@ -48,6 +48,8 @@ export function demandAtTurbineArea(build: DemandBuild, wanted: WantedPower, tur
     }
   };
   const start = Math.min(Math.max(build.excessAirRatio, richest), leanest);
+  const near = secant(tooWide, start);
+  if (near !== undefined) return pointAt(near);
   const wide = tooWide(start) > 0;
   let [from, to] = [start as number, start as number];
   for (let trial = start as number; ; ) {
@@ -63,4 +65,20 @@ export function demandAtTurbineArea(build: DemandBuild, wanted: WantedPower, tur
   }
   const found = brentRoot(tooWide, [from, to], { name: "demandAtTurbineArea: excess air", tolerance: 1e-7 });
   return pointAt(found.root);
+}
+
+/** A root near the start by a few secants in the logarithm, or nothing: a bracket is looked for then. */
+function secant(f: (x: number) => number, start: number): number | undefined {
+  let [before, now] = [Math.log(start * 1.02), Math.log(start)];
+  let [fBefore, fNow] = [f(Math.exp(before)), f(Math.exp(now))];
+  for (let step = 0; step < 6; step++) {
+    if (Math.abs(fNow) < 1e-7) return Math.exp(now);
+    const slope = (fNow - fBefore) / (now - before);
+    if (!(Math.abs(fNow) < far && Math.abs(fBefore) < far && slope < 0)) return undefined;
+    const next = now - fNow / slope;
+    if (!(Math.abs(next - now) < 0.4 && next > Math.log(richest) && next < Math.log(leanest))) return undefined;
+    [before, fBefore, now] = [now, fNow, next];
+    fNow = f(Math.exp(now));
+  }
+  return Math.abs(fNow) < 1e-6 ? Math.exp(now) : undefined;
 }

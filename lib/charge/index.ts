@@ -8,6 +8,7 @@ export {
   blowerWorkPerTurn,
 } from "./blower";
 export * from "./blowerLeakage";
+export * from "./chargeAtSink";
 export {
   type ChargeCooler,
   type Condensate,
@@ -27,6 +28,7 @@ export {
 export * from "./chargePathBuild";
 export { type Compressed, type Compression, compressorOutlet, compressorPower } from "./compressor";
 export * from "./correctedFlow";
+export * from "./demandAtTurbineLimit";
 export * from "./demandBuild";
 export * from "./demandHeatBalance";
 export * from "./demandPoint";

@@ -63,9 +63,6 @@ export interface ClosedCircuit {
 /** Stands for open water, whose temperature no exchanger moves [W/K]. */
 const openWater = 1e15;
 
-/** Hotter than any coolant; a balance beyond it is none [K]. */
-const beyond = 2000;
-
 /**
  * Temperatures of a closed coolant circuit with thermostat and bypass [K]: the heat taken up in the engine is passed on,
  * Q = ε C_min (T_hot − T_cold), by the share of the flow that the thermostat lets through at T_hot.
@@ -79,18 +76,29 @@ const beyond = 2000;
  */
 export function closedCircuit(circuit: ClosedCircuitInputs): ClosedCircuit {
   requireNotNegative("closedCircuit: heat", circuit.heat, "W");
-  const { heat, coldInlet } = circuit;
+  const { heat, coldInlet, control } = circuit;
   const passes = heatPassed(circuit);
-  if (!(passes(beyond as Temperature).heat > heat)) {
+  if (typeof control !== "number") {
+    const full = passes(control.fullyOpen);
+    if (heat <= full.heat) {
+      const from = Math.max(coldInlet, control.opens);
+      const found = brentRoot((t) => passes(t as Temperature).heat - heat, [from, control.fullyOpen], {
+        name: "closedCircuit: temperature",
+        tolerance: 1e-11,
+      });
+      return passes(found.root as Temperature);
+    }
+  }
+  // With an opening that no longer moves, heat is in proportion to the difference.
+  const sample = Math.max(typeof control === "number" ? 0 : control.fullyOpen, coldInlet + 1) as Temperature;
+  const passed = passes(sample).heat;
+  if (!(passed > 0) && heat > 0) {
     throw new RangeError(
-      `closedCircuit: the exchanger passes no more than ${(passes(beyond as Temperature).heat / 1000).toPrecision(3)} kW of ${(heat / 1000).toPrecision(3)} kW; a stream stands still, or the thermostat is shut`,
+      `closedCircuit: the exchanger passes nothing of ${(heat / 1000).toPrecision(3)} kW; a stream stands still, or the thermostat is shut`,
     );
   }
-  const found = brentRoot((t) => passes(t as Temperature).heat - heat, [coldInlet, beyond], {
-    name: "closedCircuit: temperature",
-    tolerance: 1e-11,
-  });
-  return passes(found.root as Temperature);
+  const difference = heat === 0 ? 0 : (heat * (sample - coldInlet)) / passed;
+  return passes((coldInlet + difference) as Temperature);
 }
 
 /**

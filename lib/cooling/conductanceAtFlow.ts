@@ -1,4 +1,11 @@
-import { type Fraction, type Ratio, requireNotNegative, requirePositive, requireWithin, type ThermalConductance } from "../quantity";
+import {
+  type Fraction,
+  type Ratio,
+  requireNotNegative,
+  requirePositive,
+  requireWithin,
+  type ThermalConductance,
+} from "../quantity";
 
 /** An exchanger at the flows for which its UA was stated, and what stands against the heat there. */
 export interface RatedConductance {

@@ -8,51 +8,12 @@ import {
   type Temperature,
   type ThermalConductance,
 } from "../quantity";
-import { type ClosedCircuit, type ClosedCircuitInputs, closedCircuit } from "./closedCircuit";
-import { conductanceAtFlow, type RatedConductance } from "./conductanceAtFlow";
+import { type ClosedCircuit, closedCircuit } from "./closedCircuit";
+import { conductanceAtFlow } from "./conductanceAtFlow";
 import type { StreamArrangement } from "./exchanger";
 import { hotInletForHeat } from "./hotInletForHeat";
+import type { LineElement } from "./lineElement";
 import { type CircuitStation, named, pinchOf, seriesCircuit } from "./seriesCircuit";
-
-/** What an element of the raw-water line does to the water. */
-export type ElementDuty =
-  | { readonly kind: "none" }
-  /** a stream of known heat, which becomes as hot as its exchanger makes it */
-  | {
-      readonly kind: "rated";
-      readonly heat: Power;
-      readonly arrangement: StreamArrangement;
-      readonly exchanger: RatedConductance;
-      /** fouling resistance over the clean one [–], 0 or above */
-      readonly fouling: Ratio;
-      readonly hotCapacityRate: ThermalConductance;
-      /** hot flow over the rated one [–], above 0 */
-      readonly hotRatio: Ratio;
-    }
-  /** a closed circuit with thermostat and bypass */
-  | {
-      readonly kind: "circuit";
-      readonly circuit: Omit<ClosedCircuitInputs, "coldInlet" | "coldCapacityRate" | "coldRatio">;
-    }
-  /** a stream of known heat and temperatures, whose exchanger follows: a charge cooler of known effectiveness */
-  | {
-      readonly kind: "given";
-      readonly heat: Power;
-      readonly arrangement: StreamArrangement;
-      readonly hotInlet: Temperature;
-      readonly hotCapacityRate: ThermalConductance;
-    };
-
-/** One element of the raw-water line, in the order in which the water meets them. */
-export interface LineElement {
-  /** as it shall stand in an error */
-  readonly name: string;
-  /** whether it lies beside the element before it, rather than behind it */
-  readonly beside: boolean;
-  /** share of the pump's flow that passes it; what its group leaves over flows past [–], above 0 to 1 */
-  readonly share: Fraction;
-  readonly duty: ElementDuty;
-}
 
 export interface CoolingNetworkInputs {
   /** water going in [K], above 0 */
@@ -91,7 +52,7 @@ export interface CoolingNetwork {
   readonly discharge: Temperature;
   /** heat of all elements [W] */
   readonly heat: Power;
-  /** largest gap of any energy balance, of an exchanger or of the whole, over its heat [–] */
+  /** largest gap of any energy balance, of an exchanger or of the whole, over the whole heat [–] */
   readonly residual: Ratio;
 }
 
@@ -137,11 +98,10 @@ export function coolingNetwork(network: CoolingNetworkInputs): CoolingNetwork {
       });
     }
   });
-  const stations = nodes.flatMap(({ station }) => (station ? [station] : []));
   const discharge = seaTemperatures.at(-1)!;
   return {
     nodes,
-    stations,
+    stations: nodes.flatMap(({ station }) => station ?? []),
     seaTemperatures,
     discharge,
     heat: heat as Power,
@@ -184,6 +144,12 @@ function solvedElement(
       return { station: undefined, circuit: undefined };
     case "given": {
       if (duty.heat === 0) return { station: undefined, circuit: undefined };
+      const hotOutlet = (duty.hotInlet - duty.heat / duty.hotCapacityRate) as Temperature;
+      if (!(hotOutlet > seaInlet)) {
+        throw new RangeError(
+          `coolingNetwork: the ${name.toLowerCase()} brings its stream to ${(hotOutlet - 273.15).toFixed(1)} °C, which sea water of ${(seaInlet - 273.15).toFixed(1)} °C cannot do; with this sea the stream stays warmer: put the cooler nearer to the pump, or give it more water`,
+        );
+      }
       const exchangers = [{ ...duty, name, hotTemperature: duty.hotInlet, hotTemperatureAt: "inlet" as const }];
       const line = { seaTemperature: seaInlet, seaCapacityRate: coldCapacityRate, exchangers };
       return { station: seriesCircuit(line).stations[0], circuit: undefined };
@@ -237,11 +203,12 @@ function residualOf(
   whole: { readonly heat: number; readonly taken: number },
   seaCapacityRate: number,
 ): Ratio {
-  let largest = whole.heat === 0 ? 0 : Math.abs(whole.taken - whole.heat) / Math.abs(whole.heat);
+  if (whole.heat === 0) return 0 as Ratio;
+  let largest = Math.abs(whole.taken - whole.heat);
   for (const { station, share } of nodes) {
-    if (!station || station.heat === 0) continue;
+    if (!station) continue;
     const taken = share * seaCapacityRate * (station.seaOutlet - station.seaInlet);
-    largest = Math.max(largest, Math.abs(taken - station.heat) / Math.abs(station.heat));
+    largest = Math.max(largest, Math.abs(taken - station.heat));
   }
-  return largest as Ratio;
+  return (largest / whole.heat) as Ratio;
 }

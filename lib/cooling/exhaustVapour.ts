@@ -1,5 +1,14 @@
 import { type BurntMix, burntGasComposition, type Gas, gasOf, saturationVapourPressure } from "../fluid";
-import { type Fraction, type MassFlow, type Power, type Pressure, requireNotNegative, requirePositive, requireWithin, type Temperature } from "../quantity";
+import {
+  type Fraction,
+  type MassFlow,
+  type Power,
+  type Pressure,
+  requireNotNegative,
+  requirePositive,
+  requireWithin,
+  type Temperature,
+} from "../quantity";
 
 /** Pure water vapour, for what evaporates into exhaust. */
 const steam: Gas = gasOf("water vapour", { nitrogen: 0, oxygen: 0, argon: 0, carbonDioxide: 0, waterVapour: 1 });
@@ -92,7 +101,7 @@ export interface VapourHeat {
  * @param carried gas, flow, vapour share and temperatures [kg/s, –, K]
  * @throws RangeError if an argument is outside its span
  * @source balance of amounts; heat of evaporation 2441.7 kJ/kg at 25 °C, IAPWS steam tables (from memory)
- * @example exhaustVapourHeat({ gas: burntGas({ excessAirRatio: 2 }), gasFlow: 0.8, vapourFraction: exhaustVapourFraction({ excessAirRatio: 2 }), temperature: 700, ambientTemperature: 298.15 }).flow // 0.03204
+ * @example exhaustVapourHeat({ gas: burntGas({ excessAirRatio: 2 }), gasFlow: 0.8, vapourFraction: exhaustVapourFraction({ excessAirRatio: 2 }), temperature: 700, ambientTemperature: 298.15 }).flow // 0.031868
  */
 export function exhaustVapourHeat(carried: VapourCarried): VapourHeat {
   const { gas, gasFlow, vapourFraction, temperature, ambientTemperature } = carried;

@@ -4,10 +4,10 @@ import {
   type Fraction,
   type Power,
   type PressureDifference,
+  type RotationalSpeed,
   requireNotNegative,
   requirePositive,
   requireWithin,
-  type RotationalSpeed,
   type Velocity,
   type VolumeFlow,
 } from "../quantity";

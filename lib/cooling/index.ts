@@ -7,7 +7,6 @@ export * from "./dryExhaustLoss";
 export * from "./duty";
 export { type EffectivenessInputs, exchangerEffectiveness } from "./effectiveness";
 export * from "./exchanger";
-export * from "./hotInletForHeat";
 export {
   type ExhaustMix,
   type ExhaustMixInputs,
@@ -21,20 +20,22 @@ export {
 } from "./exhaustMixing";
 export { exhaustVapourFraction, exhaustVapourHeat, type VapourCarried, type VapourHeat } from "./exhaustVapour";
 export * from "./expansionTank";
-export * from "./flowForHeat";
 export * from "./fanAndCore";
+export * from "./flowForHeat";
 export * from "./fouling";
 export * from "./gearLoss";
+export * from "./hotInletForHeat";
 export * from "./injectionWater";
 export * from "./laggedPipe";
 export * from "./limitingAirTemperature";
+export * from "./lineElement";
 export * from "./logMeanTemperatureDifference";
 export * from "./pipeVelocity";
 export * from "./propeller";
 export * from "./pumpCurve";
+export * from "./ratedCircuit";
 export * from "./rawWaterPump";
 export * from "./seaWaterVelocityGuides";
-export * from "./ratedCircuit";
 export {
   type CircuitExchanger,
   type CircuitStation,

@@ -1,12 +1,12 @@
 import { brentRoot } from "../numeric";
 import {
+  type Fraction,
   type HeatTransferCoefficient,
   type Length,
   type Power,
   requireNotNegative,
   requirePositive,
   requireWithin,
-  type Fraction,
   type Temperature,
   type ThermalConductivity,
 } from "../quantity";
@@ -52,7 +52,8 @@ export interface LaggedPipeState {
  * @example laggedPipe({ gasTemperature: 723.15, roomTemperature: 313.15, pipeDiameter: 0.15, thickness: 0.05, length: 3, conductivity: 0.08, emissivity: 0.9, convection: 6 }).surfaceTemperature - 273.15 // 75.05
  */
 export function laggedPipe(pipe: LaggedPipe): LaggedPipeState {
-  const { gasTemperature, roomTemperature, pipeDiameter, thickness, length, conductivity, emissivity, convection } = pipe;
+  const { gasTemperature, roomTemperature, pipeDiameter, thickness, length, conductivity, emissivity, convection } =
+    pipe;
   requirePositive("laggedPipe: roomTemperature", roomTemperature, "K");
   requireWithin("laggedPipe: gasTemperature", gasTemperature, [roomTemperature, 2000], "K");
   requirePositive("laggedPipe: pipeDiameter", pipeDiameter, "m");
@@ -65,16 +66,13 @@ export function laggedPipe(pipe: LaggedPipe): LaggedPipeState {
   const leaving = (surface: number) =>
     Math.PI *
     outer *
-    (convection * (surface - roomTemperature) +
-      emissivity * radiationConstant * (surface ** 4 - roomTemperature ** 4));
+    (convection * (surface - roomTemperature) + emissivity * radiationConstant * (surface ** 4 - roomTemperature ** 4));
   if (thickness === 0 || gasTemperature === roomTemperature) {
     return { surfaceTemperature: gasTemperature, heat: (length * leaving(gasTemperature)) as Power };
   }
   const conductance = (2 * Math.PI * conductivity) / Math.log(outer / pipeDiameter);
-  const surface = brentRoot(
-    (t) => conductance * (gasTemperature - t) - leaving(t),
-    [roomTemperature, gasTemperature],
-    { name: "laggedPipe: surface temperature" },
-  ).root;
+  const surface = brentRoot((t) => conductance * (gasTemperature - t) - leaving(t), [roomTemperature, gasTemperature], {
+    name: "laggedPipe: surface temperature",
+  }).root;
   return { surfaceTemperature: surface as Temperature, heat: (length * leaving(surface)) as Power };
 }

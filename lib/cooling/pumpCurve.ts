@@ -1,12 +1,12 @@
 import {
+  type Fraction,
   type Length,
   type PressureDifference,
   type Ratio,
+  type RotationalSpeed,
   requireNotNegative,
   requirePositive,
   requireWithin,
-  type Fraction,
-  type RotationalSpeed,
   type VolumeFlow,
   type VolumePerTurn,
 } from "../quantity";

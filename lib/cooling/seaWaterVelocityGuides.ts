@@ -37,6 +37,24 @@ export const seaWaterVelocityGuides: readonly SeaWaterVelocityGuide[] = [
     source: "public page on copper–nickel",
   },
   {
+    item: "90/10 copper–nickel exchanger tube",
+    highestVelocity: 2.4 as Velocity,
+    smallestBore: 0 as Length,
+    source: "common practice, no source (from memory)",
+  },
+  {
+    item: "aluminium-brass exchanger tube",
+    highestVelocity: 2 as Velocity,
+    smallestBore: 0 as Length,
+    source: "common practice, no source (from memory)",
+  },
+  {
+    item: "titanium exchanger tube or plate",
+    highestVelocity: 5 as Velocity,
+    smallestBore: 0 as Length,
+    source: "common practice, no source (from memory)",
+  },
+  {
     item: "copper pipe",
     highestVelocity: 1 as Velocity,
     smallestBore: 0 as Length,

@@ -1,4 +1,11 @@
-import { type Power, requireFinite, requireNotNegative, requirePositive, type Temperature, type Time } from "../quantity";
+import {
+  type Power,
+  requireFinite,
+  requireNotNegative,
+  requirePositive,
+  type Temperature,
+  type Time,
+} from "../quantity";
 
 export interface WarmingInputs {
   /** heat that one kelvin takes up, of the liquid and the metal that warms with it [J/K], above 0 */

@@ -1,6 +1,16 @@
 import { airConductivity, airTransportSpan, airViscosity } from "../fluid";
 import { requireNotNegative, requirePositive, requireWithin } from "../quantity/guard";
-import type { CrankAngle, Energy, Length, Pressure, Ratio, RotationalSpeed, Temperature, Velocity, Volume } from "../quantity/kinds";
+import type {
+  CrankAngle,
+  Energy,
+  Length,
+  Pressure,
+  Ratio,
+  RotationalSpeed,
+  Temperature,
+  Velocity,
+  Volume,
+} from "../quantity/kinds";
 import { annandCoefficient, hohenbergCoefficient, woschniCoefficient } from "./gasHeatTransfer";
 
 /** Published ways to reckon the heat from gas to walls. */

@@ -5,6 +5,7 @@ export * from "./closedCycle";
 export * from "./exhaust";
 export * from "./friction";
 export * from "./fuelDemand";
+export * from "./fullLoadTorque";
 export * from "./gasHeatTransfer";
 export * from "./geometry";
 export * from "./heatBalance";

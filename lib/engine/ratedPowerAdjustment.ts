@@ -31,8 +31,20 @@ export interface AdjustmentExponents {
  * @source ISO 3046-1:2002, table of exponents (from memory)
  */
 export const adjustmentExponents = {
-  naturallyAspiratedByAir: { name: "naturally aspirated, limited by excess air", humidity: 1, pressure: 1, air: 0.75, coolant: 0 },
-  naturallyAspiratedByHeat: { name: "naturally aspirated, limited by heat", humidity: 0, pressure: 1, air: 1, coolant: 0 },
+  naturallyAspiratedByAir: {
+    name: "naturally aspirated, limited by excess air",
+    humidity: 1,
+    pressure: 1,
+    air: 0.75,
+    coolant: 0,
+  },
+  naturallyAspiratedByHeat: {
+    name: "naturally aspirated, limited by heat",
+    humidity: 0,
+    pressure: 1,
+    air: 1,
+    coolant: 0,
+  },
   turbocharged: { name: "turbocharged without charge cooler", humidity: 0, pressure: 0.7, air: 2, coolant: 0 },
   turbochargedCooled: { name: "turbocharged with charge cooler", humidity: 0, pressure: 0.7, air: 1.2, coolant: 1 },
 } as const satisfies Readonly<Record<string, AdjustmentExponents>>;

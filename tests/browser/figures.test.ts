@@ -12,7 +12,13 @@ const pulleys = (declaredValues(graph) as Record<string, unknown>)["frontPulleys
 const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   demo: {},
   boat: { heatCarrier: "seaWater", ratedPower: 387770, ratedSpeed: 40, maximumSpeed: 43.3 },
-  "boat at part load": { heatCarrier: "seaWater", ratedPower: 387770, ratedSpeed: 40, maximumSpeed: 43.3, flowsSpeed: 0.62 },
+  "boat at part load": {
+    heatCarrier: "seaWater",
+    ratedPower: 387770,
+    ratedSpeed: 40,
+    maximumSpeed: 43.3,
+    flowsSpeed: 0.62,
+  },
   "one meter, one turbocharger, small holes": {
     heatCarrier: "seaWater",
     ratedPower: 6e5,

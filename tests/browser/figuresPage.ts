@@ -144,7 +144,17 @@ function show({ key, changes, width, system, refused = false }: Showing): Seen {
   );
   const waits = Object.values(answers).find(isRefusal)?.words;
   if (waits !== undefined) {
-    return { waits, faults: [], labels: [], outside: [], settable: [], moving: [], smallest: Number.NaN, ink: "", paper: "" };
+    return {
+      waits,
+      faults: [],
+      labels: [],
+      outside: [],
+      settable: [],
+      moving: [],
+      smallest: Number.NaN,
+      ink: "",
+      paper: "",
+    };
   }
   const evaluation = refused ? withoutAnswers(answered) : answered;
   const values = valuesOf(figure, evaluation);
@@ -179,10 +189,14 @@ function show({ key, changes, width, system, refused = false }: Showing): Seen {
 
 /** Rows of the numbers without a mark that could be pointed at, and marks without a row. */
 function markFaults(picture: SVGSVGElement, rows: number): readonly string[] {
-  const marked = new Set([...picture.querySelectorAll("[data-row]")].map((mark) => Number(mark.getAttribute("data-row"))));
+  const marked = new Set(
+    [...picture.querySelectorAll("[data-row]")].map((mark) => Number(mark.getAttribute("data-row"))),
+  );
   return [
     ...[...marked].filter((row) => !(row < rows)).map((row) => `a mark of row ${row}, which is not there`),
-    ...Array.from({ length: rows }, (_, row) => row).filter((row) => !marked.has(row)).map((row) => `row ${row} has no mark`),
+    ...Array.from({ length: rows }, (_, row) => row)
+      .filter((row) => !marked.has(row))
+      .map((row) => `row ${row} has no mark`),
   ];
 }
 

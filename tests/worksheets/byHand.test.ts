@@ -7,22 +7,29 @@ import { describe, expect, test } from "vitest";
 import type { Ref } from "../../lib/graph";
 import * as air from "../../worksheets/air-demand/cells";
 import * as airIn from "../../worksheets/air-demand/inputs";
+import * as duty from "../../worksheets/boat-duty/cells";
+import * as exhaust from "../../worksheets/boat-duty/exhaust";
+import * as dutyIn from "../../worksheets/boat-duty/inputs";
 import * as boost from "../../worksheets/boost/cells";
 import { chargeSinkTemperature } from "../../worksheets/boost/demand";
 import * as boostIn from "../../worksheets/boost/inputs";
 import * as brief from "../../worksheets/brief/cells";
 import { accessoryPower, electricalLoad } from "../../worksheets/drive-speeds/accessories";
 import * as budgets from "../../worksheets/drive-speeds/budgets";
-import * as budgetTables from "../../worksheets/drive-speeds/budgetTables";
 import * as beltTables from "../../worksheets/drive-speeds/beltTables";
+import * as budgetTables from "../../worksheets/drive-speeds/budgetTables";
 import * as drive from "../../worksheets/drive-speeds/cells";
 import * as driveIn from "../../worksheets/drive-speeds/inputs";
 import * as fuel from "../../worksheets/fuel-delivery/cells";
 import * as fuelUse from "../../worksheets/fuel-delivery/consumption";
 import * as fuelIn from "../../worksheets/fuel-delivery/inputs";
 import { tankTemperatureAtEnd } from "../../worksheets/fuel-delivery/tank";
-import * as marine from "../../worksheets/marine-cooling/cells";
+import * as land from "../../worksheets/land-cooling/cells";
+import * as landIn from "../../worksheets/land-cooling/inputs";
+import * as circuit from "../../worksheets/marine-cooling/circuit";
+import * as heats from "../../worksheets/marine-cooling/heats";
 import * as marineIn from "../../worksheets/marine-cooling/inputs";
+import { rawWaterFlow } from "../../worksheets/marine-cooling/rawWater";
 import { demoIn } from "./demo";
 
 const { PI, exp, log, sqrt } = Math;
@@ -221,7 +228,10 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   const refill = (perStroke * fuelDensity) / (delivery - returned * at(air.fuelFlow));
 
   // Suction: standing fuel and the line's loss, Blasius's friction
-  const suctionSpeed = (at(air.fuelFlow) * (1 + returned + at(fuelIn.coolingFlow))) / fuelDensity / ((PI / 4) * at(fuelIn.supplyBore) ** 2);
+  const suctionSpeed =
+    (at(air.fuelFlow) * (1 + returned + at(fuelIn.coolingFlow))) /
+    fuelDensity /
+    ((PI / 4) * at(fuelIn.supplyBore) ** 2);
   const blasius = 0.3164 / ((suctionSpeed * at(fuelIn.supplyBore)) / viscosity) ** 0.25;
   const suction =
     fuelDensity * 9.81 * at(fuelIn.suctionHeight) +
@@ -232,8 +242,7 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
 
   // Consumption: all that stands between pistons and flywheel goes with the square of speed
   const losses = at(air.indicatedPower) - power;
-  const burnt = (n: number, load: number) =>
-    (at(air.fuelFlow) * (power * load + losses * n * n)) / (power + losses);
+  const burnt = (n: number, load: number) => (at(air.fuelFlow) * (power * load + losses * n * n)) / (power + losses);
   const phases = at(fuelIn.dutyCycle);
   const whole = phases.reduce((sum, phase) => sum + phase.time, 0);
   const meanBurnt = phases.reduce((sum, phase) => sum + (phase.time / whole) * burnt(phase.speed, phase.power), 0);
@@ -277,21 +286,48 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   const held = (0.622 * manifoldVapour) / (at(boost.manifoldPressure) - manifoldVapour);
   const condensed = dryAir * Math.max(0, humidity - held); // all of it at the end of the path
   // throttled fuel: expansion 0.00085 per kelvin
-  const fromFuel = (returned * at(air.fuelFlow) + leakage) * (rail / fuelDensity) * (1 - 0.00085 * at(fuelIn.fuelTemperature));
+  const fromFuel =
+    (returned * at(air.fuelFlow) + leakage) * (rail / fuelDensity) * (1 - 0.00085 * at(fuelIn.fuelTemperature));
   const seaHeat = jacketAndOil + gear + coolers + condensed * latentHeat + fromFuel;
-  const seaFlow =
-    (at(marineIn.rawWaterFilling) *
-      at(marineIn.rawWaterDisplacement) *
-      speed *
-      at(driveIn.rawWaterDriverTeeth) *
-      densitySea) /
-    at(driveIn.rawWaterDrivenTeeth);
-  const seaRise = at(marine.seaHeat) / (seaFlow * cSea);
+  // Pump on its line: Δp0 (n/nr)(1 − q/q0) = ρ g z + K q², with K from the rows of the line
+  const pumpSpeed = (speed * at(driveIn.rawWaterDriverTeeth)) / at(driveIn.rawWaterDrivenTeeth);
+  const carried = at(marineIn.rawWaterFilling) * at(marineIn.rawWaterDisplacement) * pumpSpeed;
+  const lossAtReference = 5e3 + 4e3 / 0.8 ** 2 + 9e3 + 9e3 + 8e3 * 0.75 ** 2 + 10e3 + 12e3 + 10e3;
+  const perSquare = lossAtReference / (300 / 60000) ** 2;
+  const shutOff = (at(marineIn.rawWaterShutOff) * pumpSpeed) / (1800 / 60);
+  const free = shutOff - densitySea * 9.81 * 0.9;
+  const slope = shutOff / carried;
+  const pumped = (Math.sqrt(slope ** 2 + 4 * perSquare * free) - slope) / (2 * perSquare);
+  const seaFlow = pumped * densitySea;
+  const seaRise = at(circuit.seaHeat) / (seaFlow * cSea);
 
   // Wet exhaust: two streams that mix, the gas at 1085 J/(kg·K) between 60 and 450 °C
   const mixRise =
-    (exhaustFlow * 1085 * (at(boost.turbineOutletTemperature) - at(marine.rawWaterDischarge))) /
+    (exhaustFlow * 1085 * (at(boost.turbineOutletTemperature) - at(circuit.rawWaterDischarge))) /
     (exhaustFlow * 1085 + seaFlow * cSea);
+
+  // Boat: the duty's mean, the shaft, and the warmth of the room
+  const meanPower =
+    (power * at(fuelIn.dutyCycle).reduce((sum, row) => sum + row.time * row.power, 0)) /
+    at(fuelIn.dutyCycle).reduce((sum, row) => sum + row.time, 0);
+  const shaftTorque = (at(marineIn.gearEfficiency) * power * at(dutyIn.gearRatio)) / (2 * PI * speed);
+  const surfaceHeat =
+    walls * at(marineIn.wallHeatRadiated) +
+    at(boost.blowerShaftPower) * (1 - at(boostIn.blowerMechanicalEfficiency)) +
+    at(dutyIn.otherRoomHeat);
+  const weather = at(dutyIn.outsideAir);
+  const roomRise = surfaceHeat / ((barometer / 287 / weather) * 1010 * at(dutyIn.roomAirFlow));
+
+  // Road: fan, wind and core as three parabolas, and a tower in proportion to its heat
+  const coreAir = (at(brief.ambientTemperature) + at(landIn.coreAirRise)) * 287;
+  const thinner = barometer / coreAir / 1.2;
+  const pushed =
+    thinner * at(landIn.fanShutOff) * ((speed * at(landIn.fanRatio)) / at(landIn.fanStatedSpeed)) ** 2 +
+    (at(landIn.ramRecovery) * 1.2 * thinner * at(landIn.vehicleSpeed) ** 2) / 2;
+  const slowed =
+    thinner *
+    (at(landIn.fanShutOff) / at(landIn.fanOpenFlow) ** 2 + at(landIn.coreLoss) / at(landIn.radiatorAirStated) ** 2);
+  const towerHeat = jacketAndOil + at(landIn.brakeHeatShare) * power;
 
   return {
     displacement: line(brief.displacement, displacement, exact),
@@ -392,20 +428,33 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
     "length of its belt, roughly": line(drive.blowerBeltLength, twoPulleys, 2e-2),
     "heat of jacket and oil": {
       byHand: jacketAndOil,
-      sheet: at(marine.jacketHeat) + at(marine.oilHeat),
+      sheet: at(heats.jacketHeat) + at(heats.oilHeat),
       within: 5e-3, // heating value
     },
     // cp of cool dry air for warm moist air in a third of it
-    "heat to the sea": line(marine.seaHeat, seaHeat, 1.2e-2),
+    "heat to the sea": line(circuit.seaHeat, seaHeat, 1.2e-2),
     "rise of the sea water": {
       byHand: seaRise,
-      sheet: at(marine.rawWaterDischarge) - at(marineIn.seaTemperature),
+      sheet: at(circuit.rawWaterDischarge) - at(marineIn.seaTemperature),
       within: 3e-3, // rounded density and specific heat
+    },
+    // rounded density and gravity
+    "raw water of the pump on its line": line(rawWaterFlow, pumped, 2e-3),
+    "load factor": line(duty.loadFactor, meanPower / power, exact),
+    "torque of the propeller shaft": line(duty.shaftTorque, shaftTorque, exact),
+    // heating value; dry air with R rounded
+    "rise of the engine room": { byHand: roomRise, sheet: at(duty.roomReaches) - weather, within: 1e-2 },
+    // dry air with R rounded
+    "air through the radiator": line(land.coreAirFlow, Math.sqrt(pushed / slowed), 1e-2),
+    "approach of the tower": {
+      byHand: (at(landIn.towerApproach) * towerHeat) / at(landIn.towerHeat),
+      sheet: at(land.towerCold) - at(land.wetBulb),
+      within: 5e-3, // heating value
     },
     // one cp for exhaust between 60 °C and the turbine's outlet
     "rise of the water in the exhaust": {
       byHand: mixRise,
-      sheet: at(marine.wetExhaustTemperature) - at(marine.rawWaterDischarge),
+      sheet: at(exhaust.wetExhaustTemperature) - at(circuit.rawWaterDischarge),
       within: 2e-2,
     },
     // the efficiency of the whole engine, from both ends: work over heat, and 1 over consumption and heating value

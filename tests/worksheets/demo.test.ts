@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { assess, type Cell, Refusal } from "../../lib/graph";
 import { type KindName, unitNamed } from "../../lib/quantity";
+import { sheets } from "../../worksheets";
 import * as air from "../../worksheets/air-demand/cells";
 import * as boost from "../../worksheets/boost/cells";
 import { demand } from "../../worksheets/boost/demand";
@@ -8,9 +9,10 @@ import { heatCarrier, ratedPower } from "../../worksheets/brief/cells";
 import * as drives from "../../worksheets/drive-speeds/cells";
 import { unitLoads } from "../../worksheets/drive-speeds/unitLoads";
 import * as fuel from "../../worksheets/fuel-delivery/cells";
-import * as marine from "../../worksheets/marine-cooling/cells";
+import { marineBalance } from "../../worksheets/marine-cooling/balance";
+import * as marine from "../../worksheets/marine-cooling/circuit";
 import { seaCapacityRate } from "../../worksheets/marine-cooling/rawWater";
-import { cellsOf, graph, nodesBySheet } from "../../worksheets/model";
+import { cellsOf, graph } from "../../worksheets/model";
 import { demo, demoIn, demoInstallations, demoNotices, demoText } from "./demo";
 import { plausible } from "./plausible";
 
@@ -68,11 +70,17 @@ describe.each(demoInstallations)("the demo build in the installation %s", (insta
     expect(Math.abs((rise * at(seaCapacityRate)) / at(marine.seaHeat) - 1)).toBeLessThan(1e-9);
     const balance = at(boost.heatBalance);
     expect(Math.abs(balance.unaccounted) / at(ratedPower)).toBeLessThan(1e-9);
+    // line by line, to the last watt, from the fuel to the shaft behind the gear
+    const { fuel: fuelPower, lines } = at(marineBalance);
+    expect(Math.abs(fuelPower - lines.reduce((sum, { power }) => sum + power, 0))).toBeLessThan(1e-3);
+    expect(at(marine.marineCircuit).residual).toBeLessThan(1e-9);
   });
 
   function countingCells(): readonly Cell[] {
-    const afloat = evaluation.require(heatCarrier) === "seaWater";
-    return Object.keys(nodesBySheet).flatMap((sheet) => (sheet === "marine-cooling" && !afloat ? [] : cellsOf(sheet)));
+    const carrier = evaluation.require(heatCarrier);
+    return sheets
+      .filter(({ applies }) => applies === undefined || applies.is === carrier)
+      .flatMap(({ key }) => cellsOf(key));
   }
 });
 

@@ -3,6 +3,9 @@ import { describe, expect, test } from "vitest";
 import { type Cell, type Input, Refusal } from "../../lib/graph";
 import * as air from "../../worksheets/air-demand/cells";
 import * as airIn from "../../worksheets/air-demand/inputs";
+import * as duty from "../../worksheets/boat-duty/cells";
+import { wetExhaustTemperature } from "../../worksheets/boat-duty/exhaust";
+import * as dutyIn from "../../worksheets/boat-duty/inputs";
 import * as boost from "../../worksheets/boost/cells";
 import * as boostIn from "../../worksheets/boost/inputs";
 import * as brief from "../../worksheets/brief/cells";
@@ -12,8 +15,13 @@ import * as drive from "../../worksheets/drive-speeds/cells";
 import * as driveIn from "../../worksheets/drive-speeds/inputs";
 import * as fuel from "../../worksheets/fuel-delivery/cells";
 import * as fuelIn from "../../worksheets/fuel-delivery/inputs";
-import * as marine from "../../worksheets/marine-cooling/cells";
+import * as land from "../../worksheets/land-cooling/cells";
+import * as landIn from "../../worksheets/land-cooling/inputs";
+import * as marine from "../../worksheets/marine-cooling/circuit";
+import { gearHeat } from "../../worksheets/marine-cooling/heats";
 import * as marineIn from "../../worksheets/marine-cooling/inputs";
+import { rawWaterFlow } from "../../worksheets/marine-cooling/rawWater";
+import { suctionHeadGiven } from "../../worksheets/marine-cooling/suction";
 import * as match from "../../worksheets/matching/cells";
 import * as matchIn from "../../worksheets/matching/inputs";
 import { graph, program } from "../../worksheets/model";
@@ -65,9 +73,19 @@ const trends: readonly (readonly [moved: Input, cell: Cell, way: 1 | -1])[] = [
   [fuelIn.railPressure, air.fuelPumpPower, rises],
   [fuelIn.fuelTemperature, fuel.injectedVolume, rises],
   [marineIn.seaTemperature, marine.rawWaterDischarge, rises],
-  [marineIn.rawWaterDisplacement, marine.wetExhaustTemperature, falls],
-  [marineIn.gearEfficiency, marine.gearHeat, falls],
+  [marineIn.rawWaterDisplacement, wetExhaustTemperature, falls],
+  [marineIn.gearEfficiency, gearHeat, falls],
   [marineIn.jacketFlow, marine.jacketReaches, falls],
+  [marineIn.strainerBlocked, rawWaterFlow, falls],
+  [marineIn.strainerBlocked, suctionHeadGiven, falls],
+  [marineIn.rawWaterShutOff, rawWaterFlow, rises],
+  [marineIn.injectionHeight, rawWaterFlow, falls],
+  [marineIn.foulingResistance, marine.oilReaches, rises],
+  [dutyIn.roomAirFlow, duty.roomReaches, falls],
+  [dutyIn.propellerShare, duty.propellerMargin, falls],
+  [landIn.coreLoss, land.coreAirFlow, falls],
+  [landIn.radiatorConductance, land.limitingAir, rises],
+  [landIn.towerApproach, land.towerCold, rises],
 ];
 
 describe.each(["vehicle", "boat"])("the demo build in the installation %s", (installation) => {

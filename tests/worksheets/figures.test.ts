@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { declaredValues } from "../../worksheets/build/build";
 import { figureUnits } from "../../site/state/units";
 import { powerStaircase, powerSteps } from "../../worksheets/air-demand/figures/powerStaircase";
-import { altitude } from "../../worksheets/brief/figures/altitude";
 import { chargeStaircase } from "../../worksheets/boost/figures/chargeStaircase";
+import { altitude } from "../../worksheets/brief/figures/altitude";
+import { declaredValues } from "../../worksheets/build/build";
 import {
   arrowHead,
   clearSpot,
@@ -35,14 +35,14 @@ import { pumpOverSpeed } from "../../worksheets/fuel-delivery/figures/pumpOverSp
 import { pumpsCompared } from "../../worksheets/fuel-delivery/figures/pumpsCompared";
 import { supplyProfile } from "../../worksheets/fuel-delivery/figures/supplyProfile";
 import { tankWarming } from "../../worksheets/fuel-delivery/figures/tankWarming";
-import type { MarineBalance } from "../../worksheets/marine-cooling/balanceOf";
-import { flowsOf } from "../../worksheets/marine-cooling/figures/flows";
 import { Later } from "../../worksheets/later";
+import type { MarineBalance } from "../../worksheets/marine-cooling/balanceOf";
 import { closedCircuits } from "../../worksheets/marine-cooling/figures/closedCircuits";
 import { curveFlows } from "../../worksheets/marine-cooling/figures/curveFlows";
 import { deratingPlate } from "../../worksheets/marine-cooling/figures/deratingPlate";
 import { dutyPlate } from "../../worksheets/marine-cooling/figures/dutyPlate";
 import { failurePlate } from "../../worksheets/marine-cooling/figures/failurePlate";
+import { flowsOf } from "../../worksheets/marine-cooling/figures/flows";
 import { heatFlows } from "../../worksheets/marine-cooling/figures/heatFlows";
 import { landPlate } from "../../worksheets/marine-cooling/figures/landPlate";
 import { pumpPlate } from "../../worksheets/marine-cooling/figures/pumpPlate";
@@ -168,8 +168,25 @@ describe("drawing", () => {
   });
 
   test("gathered(labels, span) leaves them apart and in order, and shifts those that touch to both sides alike", () => {
-    expect(gathered([{ at: 50, size: 20 }, { at: 150, size: 20 }], [0, 200])).toEqual([50, 150]);
-    expect(gathered([{ at: 98, size: 30 }, { at: 102, size: 30 }], [0, 200], 6)).toEqual([82, 118]);
+    expect(
+      gathered(
+        [
+          { at: 50, size: 20 },
+          { at: 150, size: 20 },
+        ],
+        [0, 200],
+      ),
+    ).toEqual([50, 150]);
+    expect(
+      gathered(
+        [
+          { at: 98, size: 30 },
+          { at: 102, size: 30 },
+        ],
+        [0, 200],
+        6,
+      ),
+    ).toEqual([82, 118]);
     const label = fc.record({
       at: fc.double({ min: 0, max: 400, noNaN: true }),
       size: fc.double({ min: 1, max: 40, noNaN: true }),
@@ -296,16 +313,33 @@ describe("figures of the sheets", () => {
     },
   );
 
-  test.each([curveFlows, failurePlate, deratingPlate])("$key tells why it has no answer, and lists nothing", (shown) => {
-    const refusing = new Later("sea", {}, () => {
-      throw new RangeError("sea: the water boils; give it more flow");
-    });
-    const values = Object.fromEntries(
-      Object.entries(valuesOf(shown)).map(([name, value]) => [name, (value as unknown) instanceof Later ? refusing : value]),
+  test.each([curveFlows, failurePlate, deratingPlate])(
+    "$key tells why it has no answer, and lists nothing",
+    (shown) => {
+      const refusing = new Later("sea", {}, () => {
+        throw new RangeError("sea: the water boils; give it more flow");
+      });
+      const values = Object.fromEntries(
+        Object.entries(valuesOf(shown)).map(([name, value]) => [
+          name,
+          (value as unknown) instanceof Later ? refusing : value,
+        ]),
+      );
+      expect(shown.describe(values as never, metric)).toBe("Not drawn: the water boils; give it more flow");
+      expect(shown.table(values as never, metric).rows).toEqual([]);
+      expect(shown.atRest).toBe(true);
+    },
+  );
+
+  test("heatFlows shows the promised power at once, and any other point of the propeller's curve when the hand rests", () => {
+    const slow = (flowsSpeed: number) => (heatFlows.atRest as (values: never) => boolean)({ flowsSpeed } as never);
+    expect([1, 0.99, 0.4].map(slow)).toEqual([false, true, true]);
+    const words = [1, 0.75, 0.2].map((flowsSpeed) =>
+      heatFlows.describe(valuesOf(heatFlows, { ...boat, flowsSpeed }) as never, metric),
     );
-    expect(shown.describe(values as never, metric)).toBe("Not drawn: the water boils; give it more flow");
-    expect(shown.table(values as never, metric).rows).toEqual([]);
-    expect(shown.atRest).toBe(true);
+    expect(words[0]).toMatch(/^At 2400 rpm, /);
+    expect(words[1]).toMatch(/^At 1800 rpm, /);
+    expect(words[2]).toMatch(/^Not drawn: at this speed .* choose a higher speed\.$/);
   });
 
   test("powerStaircase tells the air that the meters cannot read", () => {
@@ -315,7 +349,9 @@ describe("figures of the sheets", () => {
   });
 
   test("frontDrives names the units that are driven backwards", () => {
-    const wrong = frontPulleys.value.map((row) => (row.role === "fuelPump" ? { ...row, mustTurn: "counterclockwise" } : row));
+    const wrong = frontPulleys.value.map((row) =>
+      row.role === "fuelPump" ? { ...row, mustTurn: "counterclockwise" } : row,
+    );
     expect(frontDrives.describe(valuesOf(frontDrives, { frontPulleys: wrong }) as never, metric)).toContain(
       "Driven backwards: fuel pump.",
     );

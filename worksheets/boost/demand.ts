@@ -11,6 +11,7 @@ import {
   volumetricEfficiency,
 } from "../air-demand/inputs";
 import { intakeRestriction } from "../air-demand/intake";
+import { exhaustLossCounted } from "../boat-duty/exhaustLoss";
 import {
   ambientHumidityRatio,
   ambientPressure,
@@ -24,7 +25,8 @@ import {
 import { accessoryPower } from "../drive-speeds/accessories";
 import { blowerDriveRatio } from "../drive-speeds/ratios";
 import { fuelInUse, fuelPumpWork } from "../fuel-delivery/pumpWork";
-import { rawWaterInlet, seaCapacityRate } from "../marine-cooling/rawWater";
+import { chargeCooledBy, loopTemperature, seaTemperature } from "../marine-cooling/inputs";
+import { chargeWaterWarming } from "../marine-cooling/rawWater";
 import {
   aftercoolerEffectiveness,
   aftercoolerLoss,
@@ -37,7 +39,6 @@ import {
   coolerRatedDensity,
   coolerRatedFlow,
   effectiveCompressionRatio,
-  exhaustOutletLoss,
   exhaustRatedFlow,
   exhaustRatedTemperature,
   firingRise,
@@ -55,10 +56,13 @@ export const chargeSinkTemperature = cell("chargeSinkTemperature", {
   label: "Cooling stream reaching the charge coolers",
   kind: "temperature",
   symbol: "T_s",
-  from: { heatCarrier, ambientTemperature, sinkRise, rawWaterInlet },
-  compute: ({ heatCarrier, ambientTemperature, sinkRise, rawWaterInlet }) =>
-    (heatCarrier === "air" ? ambientTemperature + sinkRise : rawWaterInlet) as Temperature,
-  formula: "T_s = T_0 + \\Delta T_s \\text{ with air}, \\qquad T_s = T_{w,0} \\text{ with sea water}",
+  from: { heatCarrier, ambientTemperature, sinkRise, seaTemperature, chargeCooledBy, loopTemperature },
+  compute: ({ heatCarrier, ambientTemperature, sinkRise, seaTemperature, chargeCooledBy, loopTemperature }) => {
+    if (heatCarrier === "air") return (ambientTemperature + sinkRise) as Temperature;
+    return (chargeCooledBy === "loop" ? loopTemperature : seaTemperature + sinkRise) as Temperature;
+  },
+  formula:
+    "T_s = T_0 + \\Delta T_s \\text{ with air}, \\quad T_{sea} + \\Delta T_s \\text{ with sea water}, \\quad T_{lt} \\text{ with a loop}",
   source: "definition",
 });
 
@@ -75,8 +79,7 @@ export const demandBuild = structure("demandBuild", {
     turbineEfficiency,
     turbochargerMechanicalEfficiency,
     chargeSinkTemperature,
-    heatCarrier,
-    seaCapacityRate,
+    chargeWaterWarming,
     coolerRatedFlow,
     coolerRatedDensity,
     intercoolerEffectiveness,
@@ -102,7 +105,7 @@ export const demandBuild = structure("demandBuild", {
     excessAirRatio,
     accessoryPower,
     fuelPumpWork,
-    exhaustOutletLoss,
+    exhaustLossCounted,
     exhaustRatedFlow,
     exhaustRatedTemperature,
     scavengeGainCounts,
@@ -135,7 +138,7 @@ export const demandBuild = structure("demandBuild", {
         mechanicalEfficiency: at.blowerMechanicalEfficiency,
       },
       coolerAfterBlower: cooler(at.aftercoolerEffectiveness, at.aftercoolerLoss),
-      sinkWarmingPerWatt: at.heatCarrier === "seaWater" ? 1 / at.seaCapacityRate : 0,
+      sinkWarmingPerWatt: at.chargeWaterWarming,
       engine: {
         displacement: at.displacement,
         stroke: at.stroke,
@@ -155,7 +158,7 @@ export const demandBuild = structure("demandBuild", {
       exhaustPipe: {
         massFlow: at.exhaustRatedFlow,
         density: dryAir.density(at.exhaustRatedTemperature, at.ambientPressure),
-        pressureLoss: at.exhaustOutletLoss,
+        pressureLoss: at.exhaustLossCounted,
       },
       pumpingGainCounts: at.scavengeGainCounts === "yes",
     };

@@ -35,7 +35,11 @@ describe("demandAtTurbineArea(build, wanted, area)", () => {
       { coolerBeforeBlower: { ...coolerBeforeBlower!, sinkTemperature: (sinkTemperature + 15) as Temperature } },
     ];
     for (const change of worse) {
-      const held = demandAtTurbineArea({ ...inventedBuild, ...change }, { engineSpeed: speed, brakePower: power }, area);
+      const held = demandAtTurbineArea(
+        { ...inventedBuild, ...change },
+        { engineSpeed: speed, brakePower: power },
+        area,
+      );
       expect(held.excessAirRatio).toBeLessThan(rated.excessAirRatio);
       expect(held.exhaust.turbineInletTemperature).toBeGreaterThan(rated.exhaust.turbineInletTemperature);
     }

@@ -1,22 +1,22 @@
-import { rangeOnTank } from "../../../lib/cooling";
 import { fuelDensity } from "../../../lib/fluid";
 import type { ValuesOf } from "../../../lib/graph";
-import type { MassFlow, Pressure, Temperature } from "../../../lib/quantity";
-import { dutyCurve, dutyRows } from "../../boat-duty/cells";
-import { engineCount, rating, tankReserve, tankVolume } from "../../boat-duty/inputs";
+import type { Pressure, Temperature } from "../../../lib/quantity";
+import { dutyCurve } from "../../boat-duty/cells";
+import { rating } from "../../boat-duty/inputs";
 import { ratedPower, ratedSpeed } from "../../brief/cells";
 import { figures } from "../../drawing";
-import { fuelChoice, fuels } from "../../fuel-delivery/inputs";
+import { propellerRange } from "../../fuel-delivery/consumption";
+import { fuelInUse } from "../../fuel-delivery/pumpWork";
 import { figure } from "../../sheet";
 import { type DutyPart, type DutyPoint, drawDuty } from "./dutyDrawing";
 
-const from = { dutyCurve, dutyRows, ratedPower, ratedSpeed, rating, tankVolume, tankReserve, engineCount, fuelChoice };
+const from = { dutyCurve, propellerRange, ratedPower, ratedSpeed, rating, fuelInUse };
 type At = ValuesOf<typeof from>;
 
 /** State at which tanks are measured: 15 °C, open to the air. */
 const reference = { temperature: 288.15 as Temperature, pressure: 101325 as Pressure };
 
-const densityOf = ({ fuelChoice }: At) => fuelDensity(fuels[fuelChoice], reference);
+const densityOf = ({ fuelInUse }: At) => fuelDensity(fuelInUse, reference);
 
 /** Engine, propeller and fuel at every speed of the curve. */
 const pointsOf = (at: At): readonly DutyPoint[] =>
@@ -27,21 +27,19 @@ const pointsOf = (at: At): readonly DutyPoint[] =>
     fuelFlow: fuelFlow / densityOf(at),
   }));
 
-/** The parts of the duty, from the slowest, each as if the whole tank were used for it alone. */
+/** Shares of the promised speed at which the fuel sheet's range is shown. */
+const shown = [0.4, 0.6, 0.75, 0.85, 1];
+
+/** The boat on its propeller's curve from the slowest on, each as if the whole tank were used for it alone. */
 export function partsOf(at: At): readonly DutyPart[] {
-  return [...at.dutyRows]
-    .sort((a, b) => a.speed - b.speed)
-    .map(({ speed, power, fuelFlow, boatSpeed }) => ({
-      speed,
+  return at.propellerRange.curve
+    .filter(({ engineSpeed }) => shown.some((share) => Math.abs(engineSpeed / at.ratedSpeed - share) < 1e-9))
+    .map(({ engineSpeed, power, way, fuelFlow, range }) => ({
+      speed: engineSpeed,
       power,
       fuelFlow: fuelFlow / densityOf(at),
-      boatSpeed,
-      range: rangeOnTank({
-        fuel: at.tankVolume * densityOf(at),
-        reserve: at.tankReserve,
-        fuelFlow: (at.engineCount * fuelFlow) as MassFlow,
-        boatSpeed,
-      }).distance,
+      boatSpeed: way,
+      range,
     }));
 }
 
@@ -108,7 +106,7 @@ export const dutyPlate = figure({
             "–",
           ]),
         ...partsOf(at).map((part) => [
-          "Duty",
+          "At one speed",
           speed(part.speed),
           "–",
           power(part.power),

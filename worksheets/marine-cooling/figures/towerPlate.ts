@@ -2,7 +2,7 @@ import type { ValuesOf } from "../../../lib/graph";
 import { figures } from "../../drawing";
 import { tower, towerCurve, wetBulb } from "../../land-cooling/cells";
 import { supplyLimit } from "../../land-cooling/inputs";
-import { figure, type FigureUnits } from "../../sheet";
+import { type FigureUnits, figure } from "../../sheet";
 import { type CurveField, drawCurves } from "./curveFields";
 
 const from = { towerCurve, tower, wetBulb, supplyLimit };

@@ -1,0 +1,160 @@
+import { gearOilHeat } from "../../lib/cooling";
+import { cell, structure } from "../../lib/graph";
+import type { Power, Ratio } from "../../lib/quantity";
+import {
+  aftercoolerHeat,
+  blowerInletTemperature,
+  blowerOutletTemperature,
+  compressorOutletTemperature,
+  heatBalance,
+  intercoolerHeat,
+  manifoldTemperature,
+} from "../boost/cells";
+import { ratedPower } from "../brief/cells";
+import { fuelReturnFlow, fuelReturnHeat } from "../fuel-delivery/cells";
+import { fuelTemperature } from "../fuel-delivery/inputs";
+import { fuelInUse } from "../fuel-delivery/pumpWork";
+import type { CircuitSetup, CircuitState } from "./circuitState";
+import {
+  chargeCooledBy,
+  cleanCoefficient,
+  exchangerSeaFlow,
+  foulingResistance,
+  fuelCooler,
+  gearCooler,
+  gearEfficiency,
+  gearOilFlow,
+  glycolShare,
+  jacketCooledBy,
+  jacketExchanger,
+  jacketFlow,
+  keelCooler,
+  loopCooler,
+  loopFlow,
+  loopTemperature,
+  oilCooler,
+  oilDensity,
+  oilFlow,
+  oilSpecificHeat,
+  rawWaterLine,
+  salinity,
+  seaSideShare,
+  thermostatOpens,
+  thermostatSpan,
+} from "./inputs";
+import { rawWaterFlow, rawWaterInlet } from "./rawWater";
+
+/** Heat of one line of the heat balance. */
+const heatOf = (balance: { readonly parts: readonly { key: string; power: Power }[] }, key: string): Power =>
+  balance.parts.find((part) => part.key === key)!.power;
+
+export const jacketHeat = cell("jacketHeat", {
+  label: "Heat into the jacket water",
+  kind: "power",
+  hint: "heat",
+  symbol: "Q_j",
+  from: { heatBalance },
+  compute: ({ heatBalance }) => heatOf(heatBalance, "jacket"),
+  formula: "Q_j = (1 - \\lambda_{wo} - \\lambda_{wr})\\,\\lambda_w\\,\\dot m_f H_u + (1 - \\lambda_{fo})\\,P_f",
+  source: "first law; shares of wall and friction heat are the build's own",
+});
+
+export const oilHeat = cell("oilHeat", {
+  label: "Heat into the engine oil",
+  kind: "power",
+  hint: "heat",
+  symbol: "Q_o",
+  from: { heatBalance },
+  compute: ({ heatBalance }) => (heatOf(heatBalance, "oil") + heatOf(heatBalance, "turbochargerLoss")) as Power,
+  formula:
+    "Q_o = \\lambda_{wo}\\,\\lambda_w\\,\\dot m_f H_u + \\lambda_{fo}\\,P_f + P_c\\left(\\frac{1}{\\eta_m} - 1\\right)",
+  source: "first law; the turbochargers' bearings are cooled by the engine's oil",
+});
+
+export const gearHeat = cell("gearHeat", {
+  label: "Heat into the gear oil",
+  kind: "power",
+  hint: "heat",
+  symbol: "Q_g",
+  from: { power: ratedPower, efficiency: gearEfficiency },
+  compute: gearOilHeat,
+  formula: "Q_g = (1 - \\eta_g)\\,P_b",
+  source: "first law",
+});
+
+/** Exchangers and circuits, gathered. */
+export const circuitSetup = structure("circuitSetup", {
+  label: "Exchangers, circuits and their liquids, gathered",
+  from: {
+    rawWaterLine,
+    exchangerSeaFlow,
+    seaSideShare,
+    foulingResistance,
+    cleanCoefficient,
+    salinity,
+    jacketCooledBy,
+    jacketFlow,
+    glycolShare,
+    thermostatOpens,
+    thermostatSpan,
+    jacketExchanger,
+    keelCooler,
+    chargeCooledBy,
+    loopTemperature,
+    loopFlow,
+    loopCooler,
+    oilFlow,
+    oilDensity,
+    oilSpecificHeat,
+    oilCooler,
+    gearOilFlow,
+    gearCooler,
+    fuelCooler,
+    fuelReturnFlow,
+    fuelInUse,
+    fuelTemperature,
+  },
+  compute: ({ fuelInUse, ...at }): CircuitSetup => ({ ...at, fuel: fuelInUse }),
+  formula: "\\text{inputs gathered}",
+  source: "definition",
+});
+
+/** What the engine gives at the promised power, and the warmest sea. */
+export const circuitState = structure("circuitState", {
+  label: "Heat, flow and sea at the promised power",
+  from: {
+    rawWaterInlet,
+    rawWaterFlow,
+    jacketHeat,
+    oilHeat,
+    gearHeat,
+    fuelReturnHeat,
+    aftercoolerHeat,
+    blowerOutletTemperature,
+    manifoldTemperature,
+    intercoolerHeat,
+    compressorOutletTemperature,
+    blowerInletTemperature,
+  },
+  compute: (at): CircuitState => ({
+    seaTemperature: at.rawWaterInlet,
+    rawWaterFlow: at.rawWaterFlow,
+    speedRatio: 1 as Ratio,
+    jacketHeat: at.jacketHeat,
+    oilHeat: at.oilHeat,
+    gearHeat: at.gearHeat,
+    fuelReturnHeat: at.fuelReturnHeat,
+    aftercooler: {
+      heat: at.aftercoolerHeat,
+      hotInlet: at.blowerOutletTemperature,
+      hotOutlet: at.manifoldTemperature,
+    },
+    intercooler: {
+      heat: at.intercoolerHeat,
+      hotInlet: at.compressorOutletTemperature,
+      hotOutlet: at.blowerInletTemperature,
+    },
+  }),
+  formula: "\\text{cells gathered}",
+  source: "definition",
+});
