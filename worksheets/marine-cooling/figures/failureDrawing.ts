@@ -81,10 +81,13 @@ export function drawFailures({ failures, width, units }: Failures): SVGSVGElemen
   const columns: Columns = { rights, x, pitch: above ? 40 : 24, width, shown };
   const top = above ? 40 : 52;
 
+  // Notes stand beside the names where all of them fit, else below.
+  const under =
+    above || failures.some(({ name, note }) => textWidth(name, { bold: true }) + 10 + textWidth(note) > width);
   let y = top;
   const blocks = failures.map(({ name, note, parts: own }) => {
     const notes = wrapped(note, width - 4).filter((line) => line !== "");
-    const block = { name, notes: above ? notes : [], from: y, rows: y + 26 + (above ? notes.length * leading : 0) };
+    const block = { name, notes: under ? notes : [], from: y, rows: y + 26 + (under ? notes.length * leading : 0) };
     y = block.rows + own.length * columns.pitch + 10;
     return block;
   });
@@ -115,7 +118,7 @@ export function drawFailures({ failures, width, units }: Failures): SVGSVGElemen
   let row = 0;
   blocks.forEach(({ name, notes, from, rows }, i) => {
     write(ground, name, { x: 2, y: from + 19, look: "strong" });
-    if (above) writeLines(ground, notes, { x: 2, y: from + 19 + leading, look: ["mute"] });
+    if (under) writeLines(ground, notes, { x: 2, y: from + 19 + leading, look: ["mute"] });
     else write(ground, failures[i]!.note, { x: 2 + textWidth(name, { bold: true }) + 8, y: from + 19, look: "mute" });
     failures[i]!.parts.forEach((part, k) => {
       drawPart(ground, part, rows + k * columns.pitch, row, columns);
