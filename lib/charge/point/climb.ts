@@ -8,7 +8,7 @@ import { type Solved, solved, type WarmStart } from "./solved";
 import { between, onward } from "./trials";
 
 /** Excess air at which the climb begins: light load, at which only what never depends on load is over its limit. */
-const lightExcessAir = 5;
+const lightExcessAir = 6;
 
 /** Each step of the climb adds this share of fuel, and each look beyond the end of it this. */
 const stride = 1.5;
@@ -75,7 +75,7 @@ function ahead(before: Solved | undefined, { state }: Solved, factor: number): O
 
 /** A step on the way, closed as far as an answer wants it. */
 function closed({ setting, state: { trial }, slopes }: Solved): Solved {
-  return solved(closely(setting), { kind: "fuelFlow", fuelFlow: trial.fuelFlow }, { trial, slopes });
+  return requireBlowing(solved(closely(setting), { kind: "fuelFlow", fuelFlow: trial.fuelFlow }, { trial, slopes }));
 }
 
 function closely(setting: OperatingSetting): OperatingSetting {

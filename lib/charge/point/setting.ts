@@ -44,7 +44,7 @@ export function operatingSetting(
 }
 
 /** Residuals left in an answer, in what is only compared with one, and in a step on the way to one [–]. */
-export const tolerances = { answer: 1e-10, comparison: 1e-6, step: 1e-5 } as const;
+export const tolerances = { answer: 1e-10, comparison: 1e-6, step: 1e-4 } as const;
 
 /** A setting at another speed, its build known to make sense and its gases made. */
 export function atSpeed(setting: OperatingSetting, engineSpeed: RotationalSpeed): OperatingSetting {
