@@ -146,6 +146,7 @@ interface LimitMark {
 
 function limitAt(group: Group, { x, top, bottom }: Plot, { at, past, width, words, row }: LimitMark): void {
   const place = x(at);
+  spot(group, row, { x: place - 7, y: top, width: 14, height: bottom - top });
   group.append("path").attr("class", "limit").attr("data-row", row).attr("d", `M${px(place)},${bottom}V${top - 4}`);
   const text = past ? `■ ${words}` : words;
   const reach = textWidth(text, { bold: true }) / 2;
