@@ -103,8 +103,6 @@ export const pumpOverSpeed = figure({
     return {
       columns: [
         ["Engine speed", units.unit("rotationalSpeed")],
-        ["Rail pressure", units.unit("pressure", "rail")],
-        ["Fuel of a stroke", units.unit("volumePerStroke")],
         ["Burnt", flow],
         ["Rail asks for", flow],
         ["Pumps can deliver", flow],
@@ -113,8 +111,6 @@ export const pumpOverSpeed = figure({
       ],
       rows: at.deliverySweep.map((point) => [
         units.number("rotationalSpeed", point.engineSpeed),
-        units.number("pressure", point.railPressure, "rail"),
-        units.number("volumePerStroke", point.perStroke),
         units.number("massFlow", point.burnt, "fuel"),
         units.number("massFlow", point.asked, "fuel"),
         units.number("massFlow", point.delivered, "fuel"),
