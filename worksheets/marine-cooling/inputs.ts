@@ -679,7 +679,7 @@ export const wallHeatCorrelation = choice("wallHeatCorrelation", {
   label: "Heat to the cylinder walls after",
   options: { hohenberg: "Hohenberg (1979)", woschni: "Woschni (1967)", annand: "Annand (1963), a = 0.5" },
   value: "hohenberg",
-  note: "They differ by up to a factor of two: all three are shown, and your own share of wall heat, once measured, calibrates the one chosen.",
+  note: "They differ by up to a factor of two: try each; your own share of wall heat, once measured, calibrates the one chosen.",
 });
 
 export const intakeCloses = setting("intakeCloses", {
