@@ -76,11 +76,11 @@ export async function serve(): Promise<Served> {
   };
 }
 
-/** Broken rules of access on the page as it stands, in a line each. */
-export async function brokenRules(page: Page): Promise<readonly string[]> {
+/** Broken rules of access on the page as it stands, or in a part of it, in a line each. */
+export async function brokenRules(page: Page, within = "html"): Promise<readonly string[]> {
   await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { violations } = await (window as unknown as { axe: typeof import("axe-core") }).axe.run(document, { resultTypes: ["violations"], preload: false, iframes: false });
+  return page.evaluate(async (part) => {
+    const { violations } = await (window as unknown as { axe: typeof import("axe-core") }).axe.run(part, { resultTypes: ["violations"], preload: false, iframes: false });
     return violations.flatMap(({ id, nodes }) => nodes.slice(0, 4).map(({ target, failureSummary }) => `${id}: ${target.join(" ")}: ${failureSummary?.split("\n")[1]?.trim()}`));
-  });
+  }, within);
 }
