@@ -51,6 +51,8 @@ export function createCursor({ key, title, table }: { readonly key: string; read
     place.querySelector(".cursor")?.remove();
     const words = present === undefined ? undefined : rowWords(table(), present);
     if (present === undefined || !words) {
+      // What is below must not move when the mark is left: a press on it would miss.
+      if (line.firstChild) line.style.minHeight = `${line.offsetHeight}px`;
       line.replaceChildren("Point at a mark, or step through them with the arrow keys.");
       line.classList.add("is-hint");
       return;

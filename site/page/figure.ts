@@ -39,7 +39,7 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     drawWhenNear();
   };
   const board = figure.board && createBoard(desk, { board: figure.board, key: figure.key, place, redraw, read: cursor.read });
-  const marks = settingMarks(desk, (key) => nodeOf(desk.graph, key) as QuantityInput);
+  const marks = settingMarks(desk, (key) => nodeOf(desk.graph, key) as QuantityInput, cursor.read);
   const drawing = h("div", { class: "drawing-place" }, place, marks.element);
   const waiting = h("p", { class: "remark", hidden: true });
   const working = h("p", { class: "working", role: "status" });

@@ -27,9 +27,18 @@ interface Size {
 /**
  * @param controlled what a control works with
  * @param inputOf an input by its key
+ * @param read reads out a row of the numbers, when its mark's handle is pointed at
  */
-export function settingMarks(controlled: Controlled, inputOf: (key: string) => QuantityInput): SettingMarks {
+export function settingMarks(
+  controlled: Controlled,
+  inputOf: (key: string) => QuantityInput,
+  read: (row: number) => void,
+): SettingMarks {
   const element = h("div", { class: "setting-marks" });
+  element.addEventListener("pointermove", ({ target }) => {
+    const row = target instanceof Element ? target.getAttribute("data-row") : null;
+    if (row !== null) read(Number(row));
+  });
   const handles: Handle[] = [];
   return {
     element,
@@ -41,6 +50,7 @@ export function settingMarks(controlled: Controlled, inputOf: (key: string) => Q
           handles[i] = handleOn(controlled, inputOf(mark.getAttribute("data-sets")!), element);
           element.append(handles[i].element);
         }
+        setAttribute(handles[i].element, "data-row", mark.getAttribute("data-row") ?? undefined);
         handles[i].show(readTrack(mark.getAttribute("data-track")!), size);
       });
       handles.forEach((handle, i) => {

@@ -43,8 +43,16 @@ afterAll(async () => {
 /** A figure by its key, brought to the screen and drawn. */
 async function figure(key: string): Promise<Locator> {
   const found = page.locator(`#figure-${key}`);
-  await found.scrollIntoViewIfNeeded();
-  await found.locator("svg").first().waitFor({ state: "visible" });
+  // Figures above it may be drawn on the way, and push it off the screen again.
+  await expect
+    .poll(
+      async () => {
+        await found.scrollIntoViewIfNeeded();
+        return found.locator("svg").first().isVisible();
+      },
+      { timeout: 30_000 },
+    )
+    .toBe(true);
   return found;
 }
 
@@ -79,6 +87,13 @@ const keys = [
   "heatFlows",
   "seaWaterLine",
   "altitude",
+  "powerOverSpeed",
+  "chargeSteps",
+  "pressureShares",
+  "compressorField",
+  "blowerDrive",
+  "powerOverAltitude",
+  "arrangementsCompared",
 ];
 
 test("the page has the figures that this test names", async () => {

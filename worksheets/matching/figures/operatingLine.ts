@@ -15,9 +15,12 @@ export function operatingLine(group: Group, view: FieldView, corners: readonly C
   for (const { look, corners: piece } of pieces(run, corners)) {
     group.append("path").attr("class", look).attr("d", smoothLine(piece));
   }
+  // Below all marks, so that none of them is covered by its neighbour's place.
+  run.forEach(({ row }, i) => {
+    spotAt(group, row, ...corners[i]!, 7);
+  });
   run.forEach(({ row, promised }, i) => {
     const [x, y] = corners[i]!;
-    spotAt(group, row, x, y, 7);
     const mark = group
       .append("circle")
       .attr("class", promised ? "dark" : "ring")
