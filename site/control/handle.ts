@@ -1,5 +1,5 @@
 import type { QuantityInput } from "../../lib/graph";
-import { h, setAttribute, setText } from "../dom";
+import { h, runningNumber, setAttribute, setText } from "../dom";
 import { writtenInput } from "../state";
 import type { Controlled } from "./controlled";
 import { entry, refusedWords } from "./entry";
@@ -22,6 +22,7 @@ export function handle(input: QuantityInput, { session, locks, ambient }: Contro
     "data-input": input.key,
     title: `${input.label}: drag, arrow keys, or Enter to type; t for its trace`,
   });
+  const text = runningNumber(grip);
   const element = h("span", { class: "handle-place" }, grip);
   const value = (): number => session.inputs[input.key] as number;
   let from: { readonly x: number; readonly position: number; moved: boolean } | undefined;
@@ -124,7 +125,7 @@ export function handle(input: QuantityInput, { session, locks, ambient }: Contro
     const { units } = session.state;
     const [lowest, highest] = input.span;
     const shown = writtenInput(units, input, value());
-    setText(grip, shown.text);
+    text.show(shown.text);
     setAttribute(grip, "aria-valuemin", lowest);
     setAttribute(grip, "aria-valuemax", highest);
     setAttribute(grip, "aria-valuenow", value());

@@ -1,3 +1,5 @@
+export * from "./boxed";
 export * from "./file";
 export * from "./h";
+export * from "./patch";
 export * from "./tex";

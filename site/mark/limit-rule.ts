@@ -1,5 +1,5 @@
 import type { Standing } from "../../lib/graph";
-import { s, setAttribute } from "../dom";
+import { h, s, setAttribute } from "../dom";
 
 /** Width of the ruler, and where on it the limit stands, in CSS pixels. */
 const width = 120;
@@ -8,7 +8,7 @@ const left = 4;
 const middle = 9;
 
 export interface LimitRule {
-  readonly element: SVGSVGElement;
+  readonly element: HTMLElement;
   /** @param margin room left as a share of the bound @param held the reference's, if it has one */
   show(margin: number, standing: Standing, held: number | undefined): void;
 }
@@ -25,7 +25,7 @@ export function limitRule(): LimitRule {
   const outline = s("rect", { class: "now-outline", x: -4, y: middle - 4, width: 8, height: 8 });
   const now = s("g", {}, dot, square, outline, half);
   const ring = s("circle", { class: "ring", cx: 0, cy: middle, r: 4.5 });
-  const element = s(
+  const ruler = s(
     "svg",
     { class: "rule", width, height: 18, viewBox: `0 0 ${width} 18`, "aria-hidden": "true" },
     s("path", { class: "beyond", d: `M${limitAt} ${middle}H${width - 2}` }),
@@ -36,9 +36,9 @@ export function limitRule(): LimitRule {
     now,
   );
   return {
-    element,
+    element: h("span", { class: "rule-place" }, ruler),
     show: (margin, standing, held) => {
-      setAttribute(element, "data-standing", standing);
+      setAttribute(ruler, "data-standing", standing);
       setAttribute(now, "transform", `translate(${along(margin)} 0)`);
       setAttribute(ring, "visibility", held === undefined ? "hidden" : "visible");
       if (held !== undefined) setAttribute(ring, "transform", `translate(${along(held)} 0)`);

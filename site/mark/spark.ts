@@ -1,10 +1,10 @@
-import { s, setAttribute } from "../dom";
+import { h, s, setAttribute } from "../dom";
 
 const width = 72;
 const height = 20;
 
 export interface Spark {
-  readonly element: SVGSVGElement;
+  readonly element: HTMLElement;
   show(samples: readonly number[]): void;
 }
 
@@ -12,9 +12,9 @@ export interface Spark {
 export function spark(): Spark {
   const path = s("path", { class: "spark-line" });
   const dot = s("circle", { class: "spark-dot", r: 2.5 });
-  const element = s("svg", { class: "spark", width, height, viewBox: `0 0 ${width} ${height}`, "aria-hidden": "true" }, path, dot);
+  const drawing = s("svg", { class: "spark", width, height, viewBox: `0 0 ${width} ${height}`, "aria-hidden": "true" }, path, dot);
   return {
-    element,
+    element: h("span", { class: "spark-place" }, drawing),
     show: (samples) => {
       const [lowest, highest] = [Math.min(...samples), Math.max(...samples)];
       const y = (value: number): number =>
@@ -23,7 +23,7 @@ export function spark(): Spark {
       setAttribute(path, "d", samples.map((value, i) => `${i === 0 ? "M" : "L"}${x(i)} ${y(value)}`).join(""));
       const last = samples.at(-1);
       const drawn = last !== undefined && samples.length > 1;
-      setAttribute(element, "visibility", drawn ? undefined : "hidden");
+      setAttribute(drawing, "visibility", drawn ? undefined : "hidden");
       if (!drawn) return;
       setAttribute(dot, "cx", x(samples.length - 1));
       setAttribute(dot, "cy", y(last));

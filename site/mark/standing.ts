@@ -1,5 +1,5 @@
 import type { Standing } from "../../lib/graph";
-import { h, setAttribute, setText } from "../dom";
+import { h, runningNumber, setAttribute, setText } from "../dom";
 
 const shapes: Readonly<Record<Standing, string>> = { inside: "", near: "◪", past: "■" };
 
@@ -37,13 +37,14 @@ export interface StandingMark {
 export function standingMark(): StandingMark {
   const shape = h("span", { class: "shape", "aria-hidden": "true" });
   const words = h("span", { class: "words" });
+  const text = runningNumber(words, 2);
   const element = h("span", { class: "standing" }, shape, words);
   return {
     element,
-    show: (standing, text) => {
+    show: (standing, margin) => {
       setAttribute(element, "data-standing", standing);
       setText(shape, shapes[standing]);
-      setText(words, text);
+      text.show(margin);
     },
   };
 }

@@ -1,5 +1,5 @@
 import { type Cell, type Check, isRefusal, outsideRange, type Refusal } from "../../lib/graph";
-import { h, setAttribute, setText, symbol } from "../dom";
+import { boxed, h, setAttribute, setText, symbol } from "../dom";
 import { movement } from "../mark";
 import { type Measured, written, writtenInput } from "../state";
 import { checkLines } from "./check-lines";
@@ -20,10 +20,10 @@ export function cellLine(
   id: string,
 ): Part {
   const toggle = traceToggle(traces, cell, id);
-  const number = h("span", { class: "number" });
+  const number = boxed("number");
   const unit = h("span", { class: "unit" });
-  const value = h("span", { class: "value" }, number, " ", unit);
-  const moved = h("span", { class: "movement" });
+  const value = h("span", { class: "value" }, number.element, " ", unit);
+  const moved = boxed("movement");
   const limit = limitPlace();
   const remark = h("p", { class: "remark", hidden: true });
   const measured = cell.kind === undefined ? undefined : measuredPlace(desk, cell, id);
@@ -35,7 +35,7 @@ export function cellLine(
     h("span", { class: "name" }, cell.label),
     cell.symbol ? symbol(cell.symbol) : h("span", { class: "symbol" }),
     value,
-    moved,
+    moved.element,
     limit.element,
     remark,
     measured?.element,
@@ -47,10 +47,10 @@ export function cellLine(
     const { units, held } = desk.session.state;
     const measured = cell as Measured;
     const shown = written(units, measured, now as number, { steady: true });
-    setText(number, shown.number);
+    number.show(shown.number);
     setText(unit, shown.unit);
     const before = held.evaluation.get(cell);
-    setText(moved, typeof before === "number" ? movement(units, measured, now as number, before) : "");
+    moved.show(typeof before === "number" ? movement(units, measured, now as number, before) : "");
   };
 
   const refresh = (): void => {
@@ -58,9 +58,9 @@ export function cellLine(
     const refused = isRefusal(now);
     setAttribute(element, "data-state", refused ? (now.root === cell.key ? "refused" : "waiting") : undefined);
     if (refused) {
-      setText(number, "–");
+      number.show("–");
       setText(unit, "");
-      setText(moved, "");
+      moved.show("");
       say(refusalWords(desk, workable, cell, now));
     } else {
       if (cell.kind !== undefined) showScalar(now);
@@ -79,7 +79,7 @@ export function cellLine(
     if (text === said) return;
     said = text;
     remark.replaceChildren(...content);
-    remark.hidden = content.length === 0;
+    setAttribute(remark, "hidden", content.length === 0);
   };
 
   return { element, watches: [cell.key, ...operandKeys(cell)], refresh };

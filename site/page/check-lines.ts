@@ -1,5 +1,5 @@
 import type { Cell, Check } from "../../lib/graph";
-import { h, setText } from "../dom";
+import { boxed, h, setAttribute, setText } from "../dom";
 import { written } from "../state";
 import { checkName } from "./check-name";
 import type { Desk } from "./desk";
@@ -17,19 +17,19 @@ export function checkLines(desk: Desk, standings: Standings, cell: Cell): { read
   const rows: Row[] = [];
   const row = (): Row => {
     const name = h("span", { class: "name" });
-    const number = h("span", { class: "number" });
+    const number = boxed("number");
     const unit = h("span", { class: "unit" });
-    const bound = h("span", { class: "bound" });
+    const bound = boxed("bound");
     const limit = limitPlace();
     return {
-      element: h("li", { class: "check-line" }, name, h("span", { class: "value" }, number, " ", unit), bound, limit.element),
+      element: h("li", { class: "check-line" }, name, h("span", { class: "value" }, number.element, " ", unit), bound.element, limit.element),
       show: (check) => {
         const { units } = desk.session.state;
         const shown = written(units, check, check.value, { steady: true });
         setText(name, checkName(check));
-        setText(number, shown.number);
+        number.show(shown.number);
         setText(unit, shown.unit);
-        setText(bound, `${check.side === "most" ? "≤" : "≥"} ${written(units, check, check.bound).number}`);
+        bound.show(`${check.side === "most" ? "≤" : "≥"} ${written(units, check, check.bound).number}`);
         const held = sameCheck(check, standings.held(cell));
         limit.show([check], held ? [held] : [], false);
       },
@@ -46,7 +46,7 @@ export function checkLines(desk: Desk, standings: Standings, cell: Cell): { read
         element.append(added.element);
       }
       for (const [i, check] of inOrder.entries()) rows[i]!.show(check);
-      element.hidden = inOrder.length === 0;
+      setAttribute(element, "hidden", inOrder.length === 0);
     },
   };
 }

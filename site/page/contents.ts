@@ -64,7 +64,7 @@ function entry(key: string, letter: string, title: string, ...counts: readonly H
 }
 
 function showCount(element: HTMLElement, shape: string, count: number, words: string): void {
-  element.hidden = count === 0;
+  setAttribute(element, "hidden", count === 0);
   setText(element, `${shape} ${count}`);
   setAttribute(element, "aria-label", `${count} ${words}`);
   setAttribute(element, "role", "img");

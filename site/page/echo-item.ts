@@ -1,5 +1,5 @@
 import { type Cell, type Check, isRefusal } from "../../lib/graph";
-import { h, setText } from "../dom";
+import { boxed, h, setAttribute, setText } from "../dom";
 import { classWords, limitRule, movement, spark, standingMark } from "../mark";
 import { type Measured, written } from "../state";
 import { checkName } from "./check-name";
@@ -17,9 +17,9 @@ export interface EchoItem {
 export function echoItem(desk: Desk, standings: Standings, moves: Moves, cell: Cell): EchoItem {
   const place = desk.places.get(cell.key);
   const name = h("span", {}, cell.label);
-  const value = h("span", { class: "value" });
-  const moved = h("span", { class: "movement" });
-  const since = h("span", { class: "since" });
+  const value = boxed("value");
+  const moved = boxed("movement");
+  const since = boxed("since");
   const line = spark();
   const rule = limitRule();
   const mark = standingMark();
@@ -28,11 +28,12 @@ export function echoItem(desk: Desk, standings: Standings, moves: Moves, cell: C
     "li",
     { class: "echo-item" },
     h("a", { class: "echo-name", href: `#${place?.id ?? ""}`, "data-key": cell.key }, h("span", { class: "letter" }, place?.letter ?? ""), " ", name),
-    h("span", { class: "echo-figures" }, value, moved, since, line.element),
+    line.element,
+    h("span", { class: "echo-figures" }, value.element, moved.element, since.element),
     limit,
   );
   const showLimit = (check: Check | undefined, before: Check | undefined): void => {
-    limit.hidden = !check;
+    setAttribute(limit, "hidden", !check);
     if (!check) return;
     const held = sameCheck(check, standings.held(cell));
     rule.show(check.margin, check.standing, held?.margin);
@@ -40,11 +41,11 @@ export function echoItem(desk: Desk, standings: Standings, moves: Moves, cell: C
   };
   const showNumber = (measured: Measured, now: number, before: number | undefined, held: number | undefined): void => {
     const { units } = desk.session.state;
-    setText(value, written(units, measured, now, { steady: true }).text);
+    value.show(written(units, measured, now, { steady: true }).text);
     const against = held === undefined ? "" : movement(units, measured, now, held);
     const lately = before === undefined ? "" : movement(units, measured, now, before);
-    setText(moved, against || "=");
-    setText(since, lately && lately !== against ? lately.slice(2) : "");
+    moved.show(against || "=");
+    since.show(lately && lately !== against ? lately.slice(2) : "");
   };
   return {
     element,
@@ -56,8 +57,8 @@ export function echoItem(desk: Desk, standings: Standings, moves: Moves, cell: C
       setText(name, cell.kind === undefined && check ? checkName(check) : cell.label);
       if (typeof now === "number") return showNumber(cell as Measured, now, numberOf(moves.before(cell)), numberOf(desk.session.state.held.evaluation.get(cell)));
       if (check && !isRefusal(now)) return showNumber(check, check.value, felt.before?.value, sameCheck(check, standings.held(cell))?.value);
-      setText(value, isRefusal(now) ? "no answer" : "as before");
-      for (const text of [moved, since]) setText(text, "");
+      value.show(isRefusal(now) ? "no answer" : "as before");
+      for (const text of [moved, since]) text.show("");
     },
   };
 }

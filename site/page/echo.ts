@@ -71,8 +71,9 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly
     setText(cause, causeWords(desk, moves));
     setText(brief, order.slice(0, 3).map((cell) => briefWords(desk, cell, byCell.get(cell))).join(" · ") || "nothing has moved");
     const [key] = moves.keys;
-    gesture.hidden = key === undefined || moves.keys.length > 1;
-    if (key === undefined || gesture.hidden) return;
+    const single = key !== undefined && moves.keys.length === 1;
+    setAttribute(gesture, "hidden", !single);
+    if (!single) return;
     track.show(moves.samples(key));
     setText(gestureName, gestureWords(desk));
   };

@@ -1,7 +1,7 @@
 import { isRefusal, type QuantityInput } from "../../lib/graph";
 import type { Figure, FigureTable } from "../../worksheets/sheet";
 import { createBoard } from "../board";
-import { h, s, setAttribute, setText } from "../dom";
+import { h, patch, s, setAttribute, setText } from "../dom";
 import {
   completeDrawing,
   createCursor,
@@ -84,8 +84,9 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     stale = false;
     const now = values();
     const refusal = Object.values(now).find(isRefusal);
-    for (const part of [drawing, cursor.line, saves, numbers, ...(board ? [board.tools, board.remark] : [])]) part.hidden = refusal !== undefined;
-    waiting.hidden = refusal === undefined;
+    const kept = [drawing, cursor.line, saves, numbers, ...(board ? [board.tools, board.remark] : [])];
+    for (const part of kept) setAttribute(part, "hidden", refusal !== undefined);
+    setAttribute(waiting, "hidden", refusal === undefined);
     if (refusal) {
       const root = desk.graph.position.has(refusal.root) ? lineLink(desk, nodeOf(desk.graph, refusal.root)) : "a value";
       waiting.replaceChildren("Not drawn: waits for ", root, ".");
@@ -96,9 +97,9 @@ export function figurePart(desk: Desk, figure: Figure): Part {
     const words = figure.describe(now as never, units);
     const picture = completeDrawing(figure, now, desk.values, { width, units, ...(board && { board: board.view(now, width) }) });
     label(picture, figure, words);
-    (board?.stage ?? place).replaceChildren(picture);
+    const shown = into(board?.stage ?? place, picture);
     board?.drawn(now);
-    marks.drawn(picture);
+    marks.drawn(shown);
     setText(described, words);
     cursor.drawn();
     if (numbers.open) list();
@@ -168,4 +169,15 @@ function label(picture: SVGSVGElement, figure: Figure, words: string): void {
   setAttribute(picture, "role", "img");
   setAttribute(picture, "aria-labelledby", titleId);
   setAttribute(picture, "aria-describedby", wordsId);
+}
+
+/** Puts a drawing on the page, by changing the one that is there where it differs. @returns the one on the page */
+function into(place: Element, picture: SVGSVGElement): SVGSVGElement {
+  const present = place.firstElementChild;
+  if (!(present instanceof SVGSVGElement)) {
+    place.replaceChildren(picture);
+    return picture;
+  }
+  patch(present, picture);
+  return present;
 }

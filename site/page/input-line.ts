@@ -84,8 +84,8 @@ function resetButton(desk: Desk, input: Input): { readonly element: HTMLElement;
       element.disabled = !changed;
       if (!changed) return;
       const words = `${input.label}: changed. Press to go back to ${openedWords(desk, input, opened)}.`;
-      element.title = words;
-      element.setAttribute("aria-label", words);
+      setAttribute(element, "title", words);
+      setAttribute(element, "aria-label", words);
     },
   };
 }

@@ -14,7 +14,7 @@ export function limitPlace() {
     /** @param checks now, tightest first @param held those of the reference @param named whether the part is named beside the margin */
     show: (checks: readonly Check[], held: readonly Check[], named = true): void => {
       const [tightest] = checks;
-      element.hidden = tightest === undefined;
+      setAttribute(element, "hidden", tightest === undefined);
       if (!tightest) return;
       const { margin, standing, component } = tightest;
       const before = sameCheck(tightest, held);

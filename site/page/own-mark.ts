@@ -18,7 +18,7 @@ export function ownMark(desk: Desk, input: Input): { readonly element: HTMLEleme
       const { build, installation } = session.state;
       const { label } = installationOf(build, installation);
       const own = isOwn();
-      element.hidden = build.installations.length < 2;
+      setAttribute(element, "hidden", build.installations.length < 2);
       setText(element, own ? "own" : "shared");
       setAttribute(element, "data-own", own);
       const words = own

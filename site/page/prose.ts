@@ -1,6 +1,7 @@
-import { isRefusal, type Ref } from "../../lib/graph";
+import { isRefusal, type Node, type Ref } from "../../lib/graph";
 import { handle } from "../control";
-import { h, setAttribute, setText } from "../dom";
+import { h, runningNumber, setAttribute } from "../dom";
+import { type Measured, written } from "../state";
 import { type Desk, nodeOf, type Part } from "./desk";
 import { valueWords } from "./how";
 
@@ -19,9 +20,10 @@ export function prosePart(desk: Desk, parts: readonly (string | Ref)[]): Part {
     const element = place ? h("a", { class: "live", href: `#${place.id}` }) : h("span", { class: "live" });
     setAttribute(element, "title", `${node.label} (t: trace)`);
     setAttribute(element, "data-key", node.key);
+    const text = runningNumber(element);
     refreshers.push(() => {
       const refused = isRefusal(desk.values.get(node));
-      setText(element, refused ? "(no answer)" : valueWords(desk, node));
+      text.show(refused ? "(no answer)" : steadyWords(desk, node));
     });
     return element;
   });
@@ -32,4 +34,11 @@ export function prosePart(desk: Desk, parts: readonly (string | Ref)[]): Part {
       for (const each of refreshers) each();
     },
   };
+}
+
+/** A live value in words: with all its digits, so that it does not jump when the last is a zero. */
+function steadyWords(desk: Desk, node: Node): string {
+  const value = desk.values.get(node);
+  if (node.type !== "cell" || node.kind === undefined || typeof value !== "number") return valueWords(desk, node);
+  return written(desk.session.state.units, node as Measured, value, { steady: true }).text;
 }

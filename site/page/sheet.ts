@@ -1,5 +1,5 @@
 import type { Block, Sheet } from "../../worksheets/sheet";
-import { h } from "../dom";
+import { h, setAttribute } from "../dom";
 import { cellLine } from "./cell-line";
 import { guarded } from "./crash";
 import { applies, type Desk, type Part, sheetLetter } from "./desk";
@@ -67,9 +67,20 @@ export function sheetSection(desk: Desk, { standings, parts, traces, workable }:
       h("p", { class: "answers" }, sheet.answers),
     ),
     sheet.applies && parts.add(setAside(desk, sheet, () => section)).element,
-    ...sheet.blocks.map(partOf),
+    ...stretchesOf(sheet.blocks.map(partOf)),
   );
   return section;
+}
+
+/** What stands under one heading, in a box of its own: off the screen it is neither laid out nor painted. */
+function stretchesOf(blocks: readonly HTMLElement[]): readonly HTMLElement[] {
+  const stretches: HTMLElement[] = [];
+  for (const block of blocks) {
+    const last = stretches.at(-1);
+    if (last && block.tagName !== "H3") last.append(block);
+    else stretches.push(h("div", { class: "stretch" }, block));
+  }
+  return stretches;
 }
 
 /** The notice of a sheet that does not count with the present choice. */
@@ -81,7 +92,7 @@ function setAside(desk: Desk, sheet: Sheet, section: () => HTMLElement): Part {
     watches: [choice.key],
     refresh: () => {
       const counts = applies(sheet, desk.values);
-      element.hidden = counts;
+      setAttribute(element, "hidden", counts);
       section().classList.toggle("is-aside", !counts);
     },
   };

@@ -1,7 +1,7 @@
 import { isRefusal, type Refusal } from "../../lib/graph";
 import { unitNamed } from "../../lib/quantity";
 import type { FigureTable, FigureUnits, Tabulation, TabulationColumn } from "../../worksheets/sheet";
-import { h, setText } from "../dom";
+import { h, runningNumber, setAttribute, setText } from "../dom";
 import { csvFile, csvOf, saveLine } from "../figure";
 import { figureUnits, type UnitChoice, unitSymbol, written } from "../state";
 import { type Desk, nodeOf, type Part } from "./desk";
@@ -26,30 +26,30 @@ export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Ta
   const numbers = (): FigureTable => tableIn(figureUnits(desk.session.state.units), columns, rows(desk.values.get(of) as never));
   const saves = saveLine(desk.session, title, { CSV: () => csvFile(csvOf(numbers())) });
   const element = h("div", { class: "wide tabulated", id: `table-${key}`, "data-key": of.key, role: "region", tabindex: 0, "aria-label": title }, table, remark, saves);
-  const places: HTMLTableCellElement[][] = [];
+  const places: Place[][] = [];
 
-  const row = (): HTMLTableCellElement[] =>
+  const row = (): Place[] =>
     columns.map((column, i) =>
-      i === 0 && column.kind === undefined ? h("th", { scope: "row" }) : h("td", { "data-type": typeOf(column) }),
+      placeIn(i === 0 && column.kind === undefined ? h("th", { scope: "row" }) : h("td", { "data-type": typeOf(column) })),
     );
   const show = (entries: readonly (readonly (string | number)[])[]): void => {
     const { units } = desk.session.state;
-    while (places.length > entries.length) places.pop()![0]!.parentElement!.remove();
+    while (places.length > entries.length) places.pop()![0]!.element.parentElement!.remove();
     while (places.length < entries.length) {
       const added = row();
       places.push(added);
-      body.append(h("tr", {}, ...added));
+      body.append(h("tr", {}, ...added.map(({ element }) => element)));
     }
     for (const [i, values] of entries.entries()) {
-      for (const [j, value] of values.entries()) setText(places[i]![j]!, entryText(units, columns[j]!, value));
+      for (const [j, value] of values.entries()) places[i]![j]!.show(entryText(units, columns[j]!, value));
     }
     for (const { column, unit } of headings) {
       setText(unit, column.kind === undefined ? "" : unitNamed(column.kind, unitSymbol(units, { ...column, kind: column.kind })).written);
     }
   };
   const refuse = (refusal: Refusal | undefined): void => {
-    for (const part of [table, saves]) part.hidden = refusal !== undefined;
-    remark.hidden = refusal === undefined;
+    for (const part of [table, saves]) setAttribute(part, "hidden", refusal !== undefined);
+    setAttribute(remark, "hidden", refusal === undefined);
     if (refusal) remark.replaceChildren(`${title}: waits for `, lineLink(desk, nodeOf(desk.graph, refusal.root)), ".");
   };
   return {
@@ -62,6 +62,15 @@ export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Ta
       show(rows(value as never));
     },
   };
+}
+
+interface Place {
+  readonly element: HTMLTableCellElement;
+  show(text: string): void;
+}
+
+function placeIn(element: HTMLTableCellElement): Place {
+  return { element, ...runningNumber(element) };
 }
 
 /** A structured value's numbers in the units shown, as they are saved. */
