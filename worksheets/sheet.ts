@@ -81,12 +81,22 @@ export function figure<F extends References, L extends References = References>(
   return options as unknown as Figure;
 }
 
+/** A figure that may still have to be fetched. */
+export interface Drawing {
+  /** The figure's key. */
+  readonly key: string;
+  /** The figure, once it is there. */
+  readonly figure: Figure | undefined;
+  /** @throws when it cannot be fetched */
+  fetch(): Promise<Figure>;
+}
+
 export type Block =
   | { readonly type: "heading"; readonly text: string }
   | { readonly type: "prose"; readonly parts: readonly (string | Ref)[] }
   | { readonly type: "line"; readonly node: Node }
   | { readonly type: "tabulation"; readonly tabulation: Tabulation }
-  | { readonly type: "figure"; readonly figure: Figure }
+  | { readonly type: "figure"; readonly drawing: Drawing }
   | { readonly type: "caution"; readonly text: string };
 
 /** One worksheet, in reading order. */
@@ -110,7 +120,33 @@ export function prose(words: TemplateStringsArray, ...references: readonly Ref[]
 export const heading = (text: string): Block => ({ type: "heading", text });
 export const caution = (text: string): Block => ({ type: "caution", text });
 export const lines = (...nodes: readonly Node[]): readonly Block[] => nodes.map((node) => ({ type: "line", node }));
-export const drawn = (shown: Figure): Block => ({ type: "figure", figure: shown });
+
+/**
+ * A figure in its place on a sheet. It is fetched when it is wanted: the drawings are a large part of the notebook, and
+ * most of them are off the screen when it opens.
+ *
+ * @param from fetches the module that holds the figure
+ * @param key of the figure, and its name in the module
+ */
+export function drawn<K extends string>(from: () => Promise<Readonly<Record<K, Figure>>>, key: K): Block {
+  let figure: Figure | undefined;
+  const drawing: Drawing = {
+    key,
+    get figure() {
+      return figure;
+    },
+    fetch: async () => {
+      figure ??= (await from())[key];
+      return figure;
+    },
+  };
+  return { type: "figure", drawing };
+}
+
+/** Every figure of a sheet, in reading order; fetched where it has to be. */
+export function figuresOf({ blocks }: Sheet): Promise<readonly Figure[]> {
+  return Promise.all(blocks.flatMap((block) => (block.type === "figure" ? [block.drawing.fetch()] : [])));
+}
 
 /** A column of a tabulation: with a kind its numbers are quantities in SI, without one they are words. */
 export interface TabulationColumn {

@@ -1,6 +1,6 @@
 import { isRefusal, type QuantityInput } from "../../lib/graph";
 import type { Figure, FigureTable } from "../../worksheets/sheet";
-import { createBoard } from "../board";
+import type { createBoard } from "../board";
 import { h, patch, s, setAttribute, setText } from "../dom";
 import {
   completeDrawing,
@@ -31,14 +31,14 @@ const fileWidth = 760;
  * off the screen it waits until it comes near. One that needs more than a frame is drawn anew when the hand rests, and only
  * what follows the hand moves until then.
  */
-export function figurePart(desk: Desk, figure: Figure): Part {
+export function figurePart(desk: Desk, figure: Figure, boardOf?: typeof createBoard): Part {
   const cursor = createCursor({ key: figure.key, title: figure.title, table: () => table() });
   const { place } = cursor;
   const redraw = (): void => {
     stale = true;
     drawWhenNear();
   };
-  const board = figure.board && createBoard(desk, { board: figure.board, key: figure.key, place, redraw, read: cursor.read });
+  const board = boardOf?.(desk, { board: figure.board!, key: figure.key, place, redraw, read: cursor.read });
   const marks = settingMarks(desk, (key) => nodeOf(desk.graph, key) as QuantityInput, cursor.read);
   const drawing = h("div", { class: "drawing-place" }, place, marks.element);
   const waiting = h("p", { class: "remark", hidden: true });

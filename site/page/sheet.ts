@@ -3,7 +3,7 @@ import { h, setAttribute } from "../dom";
 import { cellLine } from "./cell-line";
 import { guarded } from "./crash";
 import { applies, type Desk, type Part, sheetLetter } from "./desk";
-import { figurePart } from "./figure";
+import { figurePlace } from "./figure-place";
 import { inputLine } from "./input-line";
 import type { Parts } from "./parts";
 import { prosePart } from "./prose";
@@ -34,11 +34,8 @@ export function sheetSection(desk: Desk, { standings, parts, traces, workable }:
         return h("div", { class: "caution", role: "note" }, h("strong", {}, "Caution"), h("p", {}, block.text));
       case "prose":
         return parts.add(guarded(`A sentence of "${sheet.title}"`, [], () => prosePart(desk, block.parts))).element;
-      case "figure": {
-        const { title, from } = block.figure;
-        const watches = Object.values(from).map(({ key }) => key);
-        return parts.add(guarded(`The figure "${title}"`, watches, () => figurePart(desk, block.figure))).element;
-      }
+      case "figure":
+        return figurePlace(desk, parts, block.drawing);
       case "tabulation": {
         const { title, of } = block.tabulation;
         return parts.add(guarded(`The table "${title}"`, [of.key], () => tabulationPart(desk, block.tabulation))).element;

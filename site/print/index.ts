@@ -1,3 +1,3 @@
 export * from "./hash";
 export * from "./margins";
-export * from "./paper";
+export * from "./printing";

@@ -3,7 +3,6 @@ import { installationOf } from "../../worksheets/build/build";
 import { h } from "../dom";
 import { marginWords, standingShape } from "../mark";
 import { applies, type Desk, sheetLetter } from "../page/desk";
-import { loadTypesetter } from "../page/math";
 import { written } from "../state";
 import { inputsMark } from "./hash";
 import { pageRule } from "./margins";
@@ -11,23 +10,18 @@ import { sheetPages } from "./sheet-pages";
 import { tracePages } from "./trace-pages";
 
 /**
- * Prints the notebook as a document of its own, made at once from the compiled program when the browser asks for it: the
- * page's own values come a frame later than a printer waits.
+ * Makes the notebook as a document for paper, at once and from the compiled program: the page's own values come a frame
+ * later than a printer waits.
  *
  * @param desk what is on the page
  * @param program evaluates the inputs
  * @param version of airledger
+ * @returns the document's parts, each time it is asked
  */
-export function printAsDocument(desk: Desk, program: Program, version: string): void {
-  const place = h("div", { class: "folio" });
+export function paperFor(desk: Desk, program: Program, version: string): () => readonly HTMLElement[] {
   const rule = new CSSStyleSheet();
-  document.body.append(place);
   document.adoptedStyleSheets = [...document.adoptedStyleSheets, rule];
-  // Formulas must be typeset within the event: the typesetter is fetched while the page is idle.
-  if ("requestIdleCallback" in window) requestIdleCallback(() => void loadTypesetter(), { timeout: 1500 });
-  else void loadTypesetter();
-
-  window.addEventListener("beforeprint", () => {
+  return () => {
     const { session, graph, sheets } = desk;
     const { build, installation } = session.state;
     const evaluation = program.run(session.inputs);
@@ -37,7 +31,7 @@ export function printAsDocument(desk: Desk, program: Program, version: string): 
     rule.replaceSync(
       pageRule({ topLeft: `${build.name} · ${here.label}`, topRight: `inputs ${mark}`, bottomLeft: `airledger ${version} · ${date}` }),
     );
-    place.replaceChildren(
+    return [
       h(
         "header",
         { class: "paper-title" },
@@ -51,9 +45,8 @@ export function printAsDocument(desk: Desk, program: Program, version: string): 
       ...sheets.map((sheet, i) => sheetPages(desk, evaluation, sheet, sheetLetter(i))),
       marginPages(desk, evaluation),
       tracePages(desk, evaluation),
-    );
-  });
-  window.addEventListener("afterprint", () => place.replaceChildren());
+    ];
+  };
 }
 
 function allChecks(desk: Desk, evaluation: Evaluation): readonly Check[] {

@@ -30,7 +30,7 @@ export function sheetPages(desk: Desk, evaluation: Evaluation, sheet: Sheet, let
     cells.length > 0 && h("h3", {}, "Results"),
     cells.length > 0 && resultTable(desk, evaluation, cells),
     ...sheet.blocks.flatMap((block) => (block.type === "tabulation" ? tabulated(desk, evaluation, block.tabulation) : [])),
-    ...sheet.blocks.flatMap((block) => (block.type === "figure" ? drawn(desk, evaluation, block.figure) : [])),
+    ...sheet.blocks.flatMap((block) => (block.type === "figure" && block.drawing.figure ? drawn(desk, evaluation, block.drawing.figure) : [])),
   );
 }
 

@@ -70,7 +70,7 @@ async function saved(shown: Locator, format: string): Promise<{ readonly name: s
 const keys = [
   "powerStaircase",
   "chargeStaircase",
-  "injection",
+  "injectionTimeline",
   "nozzleTrade",
   "pumpOverSpeed",
   "pumpsCompared",
@@ -83,7 +83,7 @@ const keys = [
   "beltTensions",
   "driveBudgets",
   "installedRuns",
-  "drivePicks",
+  "picks",
   "heatFlows",
   "seaWaterLine",
   "altitude",

@@ -67,7 +67,7 @@ const show = (showing: Showing) => staged.show(showing);
 const keys = [
   "powerStaircase",
   "chargeStaircase",
-  "injection",
+  "injectionTimeline",
   "nozzleTrade",
   "pumpOverSpeed",
   "pumpsCompared",
@@ -80,7 +80,7 @@ const keys = [
   "beltTensions",
   "driveBudgets",
   "installedRuns",
-  "drivePicks",
+  "picks",
   "heatFlows",
   "seaWaterLine",
   "curveFlows",
@@ -131,7 +131,7 @@ test("what is past its limits is told by shape and words, and not where all is w
       .length;
   for (const [key, name] of [
     ["powerStaircase", "one meter, one turbocharger, small holes"],
-    ["injection", "one meter, one turbocharger, small holes"],
+    ["injectionTimeline", "one meter, one turbocharger, small holes"],
     ["frontDrives", "driven backwards, too fast and too slow"],
     ["speedWindows", "driven backwards, too fast and too slow"],
   ] as const) {

@@ -54,7 +54,7 @@ export const sheets: readonly Sheet[] = [
       ...lines(f.driveRatio, f.leak, f.speedLimit, f.blowerSpeed, f.pressureRatio, f.outletPressure, f.outletTemperature),
       heading("After the cooler"),
       ...lines(f.chargeTemperature, f.blowerPower),
-      drawn(ratioFigure),
+      drawn(async () => ({ ratioFigure }), "ratioFigure"),
     ],
   },
   {

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { marginShare } from "../../lib/graph";
 import { sheets } from "../../worksheets";
 import { graph, nodesBySheet } from "../../worksheets/model";
-import type { Block } from "../../worksheets/sheet";
+import { type Block, figuresOf } from "../../worksheets/sheet";
 
 const shownIn = (blocks: readonly Block[]) =>
   blocks.flatMap((block) => (block.type === "line" ? [block.node.key] : []));
@@ -18,15 +18,17 @@ test("no line stands twice", () => {
   expect(all.filter((key, i) => all.indexOf(key) !== i)).toEqual([]);
 });
 
-test("prose, tabulations and figures speak of nodes that the graph holds", () => {
+test("prose, tabulations and figures speak of nodes that the graph holds", async () => {
+  const figures = (await Promise.all(sheets.map(figuresOf))).flat();
   const spoken = sheets.flatMap(({ blocks }) =>
     blocks.flatMap((block) => {
       if (block.type === "prose") return block.parts.flatMap((part) => (typeof part === "string" ? [] : [part]));
       if (block.type === "tabulation") return [block.tabulation.of];
-      if (block.type === "figure") return Object.values(block.figure.from);
       return [];
     }),
   );
+  expect(figures.map(({ key }) => key)).toEqual(sheets.flatMap(({ blocks }) => blocks.flatMap((block) => (block.type === "figure" ? [block.drawing.key] : []))));
+  for (const { from, follow } of figures) spoken.push(...Object.values({ ...from, ...follow?.from }));
   expect(spoken.length).toBeGreaterThan(50);
   for (const reference of spoken) {
     expect(graph.nodes[graph.position.get(reference.key) ?? -1], reference.key).toBe(reference);

@@ -26,7 +26,6 @@ import {
   thumbAirFlow,
   turnDown,
 } from "./cells";
-import { powerStaircase } from "./figures/powerStaircase";
 import {
   bellmouthDischarge,
   ductBends,
@@ -50,13 +49,15 @@ import {
 } from "./inputs";
 import { bellmouthRatedLoss, ductRatedLoss, intakeRestriction } from "./intake";
 
+const figures = () => import("./figures");
+
 export const airDemandPage: Sheet = {
   key: "air-demand",
   title: "Air demand",
   answers: "How much air the promise needs, at what pressure, and whether the meters, ducts and filter pass it.",
   blocks: [
     prose`To leave ${ratedPower} at the flywheel the gas must give ${indicatedPower} to the pistons: friction, accessories, blower and fuel pump take their shares first. Pumping the gas in and out counts ${pumpingPower}, with a minus where the manifold's pressure, above the exhaust's, pushes the pistons. What is asked of the cylinders is thus more than what was promised, and fuel and air follow from that larger number.`,
-    drawn(powerStaircase),
+    drawn(figures, "powerStaircase"),
     heading("From the flywheel to the fuel"),
     ...lines(
       frictionShare,

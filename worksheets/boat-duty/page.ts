@@ -1,7 +1,5 @@
 import { heatCarrier } from "../brief/cells";
 import { cruiseRange } from "../fuel-delivery/consumption";
-import { deratingPlate } from "../marine-cooling/figures/deratingPlate";
-import { dutyPlate } from "../marine-cooling/figures/dutyPlate";
 import { exhaustHose, exhaustVelocityLimit, wetExhaustLimit } from "../marine-cooling/inputs";
 import { caution, drawn, heading, lines, prose, type Sheet, tabulated } from "../sheet";
 import {
@@ -61,6 +59,8 @@ import {
   surfaceLimit,
   torqueRise,
 } from "./inputs";
+
+const figures = () => import("../marine-cooling/figures");
 
 export const boatDutyPage: Sheet = {
   key: "boat-duty",
@@ -130,7 +130,7 @@ export const boatDutyPage: Sheet = {
     ),
     heading("Propeller and rating"),
     prose`Where they come closest, the engine's full load stands at ${propellerMargin} times what the propeller asks. The rating allows a load factor of ${ratingLoadFactor}; the duty cycle of the fuel sheet has ${loadFactor}. Fuel and range over that cycle and along the propeller's curve stand there: ${cruiseRange} at cruise.`,
-    drawn(dutyPlate),
+    drawn(figures, "dutyPlate"),
     ...lines(
       propellerShare,
       gearRatio,
@@ -162,7 +162,7 @@ export const boatDutyPage: Sheet = {
     ...lines(loadFactor, fullPowerShare),
     heading("What warm water, warm air and tight pipes cost"),
     prose`The engine solved anew with its turbines as they are, and as much power as keeps the gas before them no hotter than at the promised power; beside it the reference-condition standard's own adjustment.`,
-    drawn(deratingPlate),
+    drawn(figures, "deratingPlate"),
     ...lines(derating),
   ],
 };

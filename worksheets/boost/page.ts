@@ -31,7 +31,6 @@ import {
   turbochargerShare,
 } from "./cells";
 import { charge, chargeSinkTemperature, demand, demandBuild } from "./demand";
-import { chargeStaircase } from "./figures/chargeStaircase";
 import {
   aftercoolerEffectiveness,
   aftercoolerLoss,
@@ -68,6 +67,8 @@ import {
 } from "./inputs";
 import { blowerDriveRatio } from "../drive-speeds/ratios";
 
+const figures = () => import("./figures");
+
 export const boostPage: Sheet = {
   key: "boost",
   title: "Boost and intercooling",
@@ -78,7 +79,7 @@ export const boostPage: Sheet = {
     caution(
       "Charge pipes at several bar can burst, and a hose that comes off hits like a hammer: use pipe, hose and clamps rated for the pressure and the temperature. A turbocharger or blower driven past its speed can come apart and throw pieces through its housing: stay out of the plane of its wheels when the engine is loaded. Turbines and exhaust pipes burn skin and set oil alight: shield them. Local codes, class rules and licensed practice come first.",
     ),
-    drawn(chargeStaircase),
+    drawn(figures, "chargeStaircase"),
     tabulated({
       key: "stations",
       title: "The charge, station by station",

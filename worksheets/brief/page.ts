@@ -23,7 +23,8 @@ import {
   relativeHumidity,
   stroke,
 } from "./cells";
-import { altitude as densityOverAltitude } from "./figures/altitude";
+
+const figures = () => import("./figures");
 
 export const briefPage: Sheet = {
   key: "brief",
@@ -35,7 +36,7 @@ export const briefPage: Sheet = {
     heading("The air outside"),
     prose`At an altitude of ${altitude} the barometer stands at ${ambientPressure} in the standard atmosphere. At ${ambientTemperature} and a relative humidity of ${relativeHumidity} the air's density is ${ambientDensity}. Fuel burns with a mass of air, but engine and blower swallow volumes: density turns the one into the other.`,
     ...lines(altitude, ambientTemperature, relativeHumidity, ambientPressure, ambientHumidityRatio, ambientDensity),
-    drawn(densityOverAltitude),
+    drawn(figures, "altitude"),
     heading("The engine"),
     prose`From ${displacement} the promise asks for a brake mean effective pressure of ${meanEffectivePressure}. That pressure compares engines of any size and speed: it says how hard this one is worked. The pistons meet their limit at the highest speed, with or without load.`,
     ...lines(

@@ -4,8 +4,6 @@ import { type Block, drawn, heading, lines, prose, tabulated } from "../sheet";
 import { beltFits } from "./beltFits";
 import { beltRuns, drawnBelts, frontBelts } from "./beltRuns";
 import { blowerBeltLength, blowerBeltSpeed, blowerSpeed, blowerTopSpeed, rawWaterPumpSpeed } from "./cells";
-import { picks } from "./figures/picks";
-import { speedWindows } from "./figures/speedWindows";
 import { driveFindings } from "./findings";
 import {
   blowerDrivenTeeth,
@@ -23,6 +21,8 @@ import {
 import { pickCrankFewest, pickCrankMost, pickRatio, pickRole, pickTolerance } from "./pickInputs";
 import { ratioRanges } from "./ratioRanges";
 import { blowerDriveRatio, fuelPumpDriveRatio, rawWaterDriveRatio } from "./ratios";
+
+const figures = () => import("./figures");
 
 /** Layout, fitting and speeds of the belts. */
 export const beltBlocks: readonly Block[] = [
@@ -139,7 +139,7 @@ export const beltBlocks: readonly Block[] = [
   heading("Speeds"),
   prose`Every unit has its window: it must be fast enough when the engine idles at ${idleSpeed}, not too fast at ${maximumSpeed}, and must hold together at overspeed. The wider the engine's own range, the fewer ratios fit. The blower turns at ${blowerSpeed} at the promised speed; ${blowerHighestSpeed} is allowed.`,
   ...lines(cruiseSpeed, overspeedShare, blowerSpeed, blowerTopSpeed, fuelPumpDriveRatio, rawWaterPumpSpeed),
-  drawn(speedWindows),
+  drawn(figures, "speedWindows"),
   tabulated({
     key: "unit-speeds",
     title: "Speed of every unit",
@@ -185,5 +185,5 @@ export const beltBlocks: readonly Block[] = [
   heading("Picks"),
   prose`Pulleys have whole teeth and belts are sold in lengths, so a ratio of ${pickRatio} is to be had in some ways only. Every pair of pulleys that comes within ${pickTolerance} is tried with every listed belt, and what breaks a limit is left out.`,
   ...lines(pickRole, pickRatio, pickTolerance, pickCrankFewest, pickCrankMost),
-  drawn(picks),
+  drawn(figures, "picks"),
 ];

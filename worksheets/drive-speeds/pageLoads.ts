@@ -11,9 +11,6 @@ import {
   speedWords,
 } from "./budgets";
 import { blowerBeltLoad, blowerBeltPull, blowerBeltRating, blowerTorque, steeringFlowAtIdle } from "./cells";
-import { beltTensions } from "./figures/beltTensions";
-import { driveBudgets } from "./figures/driveBudgets";
-import { unitTorque } from "./figures/unitTorque";
 import {
   alternatorEfficiency,
   beltEfficiency,
@@ -29,6 +26,8 @@ import {
   torsionalShare,
 } from "./inputs";
 import { unitLoads } from "./unitLoads";
+
+const figures = () => import("./figures");
 
 /** Loads of units and belts, setting of the tension, and the budgets of current and oil. */
 export const loadBlocks: readonly Block[] = [
@@ -48,7 +47,7 @@ export const loadBlocks: readonly Block[] = [
     blowerTorque,
     unitLoads,
   ),
-  drawn(unitTorque),
+  drawn(figures, "unitTorque"),
   tabulated({
     key: "unit-loads",
     title: "Power and torque at each shaft",
@@ -82,7 +81,7 @@ export const loadBlocks: readonly Block[] = [
     blowerBeltLoad,
     beltLoads,
   ),
-  drawn(beltTensions),
+  drawn(figures, "beltTensions"),
   tabulated({
     key: "belt-loads",
     title: "Every belt under load, at the promised speed",
@@ -178,7 +177,7 @@ export const loadBlocks: readonly Block[] = [
       ),
   }),
   heading("Current"),
-  drawn(driveBudgets),
+  drawn(figures, "driveBudgets"),
   ...lines(
     electricalLoads,
     electricalLoad,

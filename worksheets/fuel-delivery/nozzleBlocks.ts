@@ -20,7 +20,6 @@ import {
   windowed,
 } from "./cells";
 import { deliverySweep } from "./deliverySweep";
-import { nozzleTrade } from "./figures/nozzleTrade";
 import {
   afterGap,
   afterShare,
@@ -45,6 +44,8 @@ import {
 } from "./inputs";
 import { fuelDensityAtPump, fuelInUse, heatingValue, stoichiometricRatio } from "./pumpWork";
 import { cylinderTrace, injectionCourse, injectionEnd, injections, injectionSpan, mainVolume } from "./timing";
+
+const figures = () => import("./figures");
 
 /** Blocks on the fuel, what the engine asks for, and the nozzles. */
 export const nozzleBlocks: readonly Block[] = [
@@ -129,7 +130,7 @@ export const nozzleBlocks: readonly Block[] = [
     windowed,
     holeDiameterNeeded,
   ),
-  drawn(nozzleTrade),
+  drawn(figures, "nozzleTrade"),
   ...lines(
     injectionStart,
     pilotLead,

@@ -1,10 +1,11 @@
 import { caution, drawn, prose, type Sheet } from "../sheet";
 import { injectedVolume, injectionAngle } from "./cells";
-import { injectionTimeline } from "./figures/injectionTimeline";
 import { holeDiameter, injectionWindow, nozzleHoles, railPressure } from "./inputs";
 import { nozzleBlocks } from "./nozzleBlocks";
 import { pumpBlocks } from "./pumpBlocks";
 import { supplyBlocks } from "./supplyBlocks";
+
+const figures = () => import("./figures");
 
 export const fuelDeliveryPage: Sheet = {
   key: "fuel-delivery",
@@ -15,7 +16,7 @@ export const fuelDeliveryPage: Sheet = {
     caution(
       "A jet at these pressures goes through gloves and skin, and the fuel under the skin can cost a hand or a life: it is a medical emergency even if it looks like a pinprick. Never feel for a leak. Let the pressure out of the rail, and check that it is gone, before opening anything. Fuel mist burns: keep it away from hot exhaust and sparks. Follow local codes and licensed practice.",
     ),
-    drawn(injectionTimeline),
+    drawn(figures, "injectionTimeline"),
     ...nozzleBlocks,
     ...pumpBlocks,
     ...supplyBlocks,

@@ -20,8 +20,6 @@ import {
 } from "./cells";
 import { bestEfficiency, efficientRange, meteringAtIdle } from "./deliverySweep";
 import { drivenPumps } from "./drivenPumps";
-import { pumpOverSpeed } from "./figures/pumpOverSpeed";
-import { pumpsCompared } from "./figures/pumpsCompared";
 import {
   deadVolumeShare,
   efficientBand,
@@ -42,11 +40,13 @@ import {
 import { pumpArrangements } from "./pumpChoice";
 import { fuelPumpWork } from "./pumpWork";
 
+const figures = () => import("./figures");
+
 /** Blocks on the high-pressure pump, one or two of them, and the rail. */
 export const pumpBlocks: readonly Block[] = [
   heading("High-pressure pump"),
   prose`At ${fuelPumpDriveRatio} times the crank's speed, which the drive sheet sets by its teeth, the pump can deliver ${pumpCapacity}; what is burnt, what leaks and what controls the injectors ask for ${pumpDemand} together. At such pressures the fuel itself yields: part of every stroke only squeezes it.`,
-  drawn(pumpOverSpeed),
+  drawn(figures, "pumpOverSpeed"),
   ...lines(
     pumpPlungers,
     plungerDiameter,
@@ -81,7 +81,7 @@ export const pumpBlocks: readonly Block[] = [
   ),
   heading("One pump or two"),
   prose`A second pump halves what each must give, and lets both turn slower or run at a smaller stroke. It takes a place on the front plate and adds its own peak to the belt; the drive sheet shows where it would hang.`,
-  drawn(pumpsCompared),
+  drawn(figures, "pumpsCompared"),
   ...lines(pumpPlaces, pumpArrangements),
   heading("Rail"),
   prose`One injection takes ${railDip} out of the rail, and the pump needs ${railRecovery} of the ${injectionInterval} until the next cylinder's turn to put it back. A larger rail dips less and follows the pedal later.`,

@@ -25,9 +25,6 @@ import {
   runTime,
   usableFuel,
 } from "./consumption";
-import { boatReach } from "./figures/boatReach";
-import { supplyProfile } from "./figures/supplyProfile";
-import { tankWarming } from "./figures/tankWarming";
 import {
   boatSpeed,
   coolingFlow,
@@ -57,6 +54,8 @@ import {
 } from "./inputs";
 import { fuelCoolerLoad, tankCourse, tankTemperatureAtEnd } from "./tank";
 
+const figures = () => import("./figures");
+
 /** Blocks on supply, return, tank and how far it goes. */
 export const supplyBlocks: readonly Block[] = [
   heading("Supply"),
@@ -64,7 +63,7 @@ export const supplyBlocks: readonly Block[] = [
   caution(
     "Fuel lines burn vehicles and boats down: use hose and fittings made for fuel, keep them clear of turbines and exhaust, shield joints above hot parts, and fit a valve that shuts at the tank. Relieve the pressure of the rail and of the supply line before opening either, catch what runs out, and keep an extinguisher for burning liquids at hand. Fuel above its flash point gives off vapour that a spark lights.",
   ),
-  drawn(supplyProfile),
+  drawn(figures, "supplyProfile"),
   ...lines(
     coolingFlow,
     supplyMassFlow,
@@ -94,7 +93,7 @@ export const supplyBlocks: readonly Block[] = [
   ),
   heading("What comes back, and the tank"),
   prose`Fuel that leaks past injectors and plungers falls from rail pressure without doing work, and so grows hot. Mixed with the rest it comes back at ${returnTemperature} and brings ${fuelReturnHeat}, of which a cooler takes ${fuelCoolerLoad}. A tank that empties warms ever faster: ${tankTemperatureAtEnd} when the reserve is reached.`,
-  drawn(tankWarming),
+  drawn(figures, "tankWarming"),
   ...lines(
     fuelReturnFlow,
     returnTemperature,
@@ -127,6 +126,6 @@ export const supplyBlocks: readonly Block[] = [
       phases.map(({ phase, timeShare, fuelFlow, fuelShare }) => [phase || "unnamed", timeShare, fuelFlow, fuelShare]),
   }),
   ...lines(meanFuelFlow, runTime, runDistance),
-  drawn(boatReach),
+  drawn(figures, "boatReach"),
   ...lines(boatSpeed, hullExponent, fuelPropellerExponent, propellerRange, boatRange, cruiseShare, cruiseRange),
 ];

@@ -1,6 +1,4 @@
 import { heatCarrier } from "../brief/cells";
-import { landPlate } from "../marine-cooling/figures/landPlate";
-import { towerPlate } from "../marine-cooling/figures/towerPlate";
 import { caution, drawn, heading, lines, prose, type Sheet } from "../sheet";
 import {
   cellAir,
@@ -45,6 +43,8 @@ import {
   vehicleSpeed,
 } from "./inputs";
 
+const figures = () => import("../marine-cooling/figures");
+
 export const landCoolingPage: Sheet = {
   key: "land-cooling",
   title: "Cooling on road and brake",
@@ -61,7 +61,7 @@ export const landCoolingPage: Sheet = {
     caution(
       "A fan throws what falls into it and starts without warning where it has a thermostat: stop the engine before reaching in. A pressure cap opened hot lets the coolant flash to steam. A mixing column is open and scalds over its edge. Warm tower water breeds legionella: dose, clean and register towers by local rules. Exhaust in a closed cell kills: draw it off and alarm for carbon monoxide.",
     ),
-    drawn(landPlate),
+    drawn(figures, "landPlate"),
     heading("Radiator and fan"),
     prose`Fan and wind together push ${coreAirFlow} through the core, for which the fan takes ${fanPower}. Heat and air flow are those of the promised power on this day.`,
     ...lines(
@@ -89,7 +89,7 @@ export const landCoolingPage: Sheet = {
     ),
     heading("Test cell: column and tower"),
     prose`Brake and engine bring ${cellHeat} to the tower, whose water comes back at ${towerCold} and leaves the cell at ${towerHot}. The engine's mixing column lets ${columnFlow} of it in. Sea, lake or well water instead of a tower is the sheet of the sea-water line, with a salinity of nothing.`,
-    drawn(towerPlate),
+    drawn(figures, "towerPlate"),
     ...lines(
       supplyFlow,
       brakeHeatShare,

@@ -3,8 +3,6 @@ import { boilingMargin, expansionVolume, jacketFlowAtIdle, jacketRiseAtTop } fro
 import { jacketReaches, jacketReturns, loopHolds, thermostatOpening } from "./circuit";
 import { chargeDewPoint, coldChargeTemperature, coldCircuit, coldCondensate, coldThermostat } from "./cold";
 import { failures } from "./failures";
-import { closedCircuits } from "./figures/closedCircuits";
-import { failurePlate } from "./figures/failurePlate";
 import {
   boilingMarginLeast,
   capPressure,
@@ -34,11 +32,13 @@ import {
   wornFilling,
 } from "./inputs";
 
+const figures = () => import("./figures");
+
 /** Closed circuits, the cold sea, and what fails. */
 export const circuitBlocks: readonly Block[] = [
   heading("Jacket and low-temperature circuits"),
   prose`The thermostat stands ${thermostatOpening} open at the warmest sea; what is left of it is the room for fouling and a warmer sea. Under its cap the jacket keeps ${boilingMargin} below boiling.`,
-  drawn(closedCircuits),
+  drawn(figures, "closedCircuits"),
   ...lines(
     jacketCooledBy,
     jacketFlow,
@@ -80,6 +80,6 @@ export const circuitBlocks: readonly Block[] = [
   ),
   heading("When something fails"),
   prose`How hot it gets, and how many minutes there are before a limit is passed, if nobody throttles back. An alarm behind the injection, on the jacket and on the oil gives these minutes back.`,
-  drawn(failurePlate),
+  drawn(figures, "failurePlate"),
   ...lines(wornFilling, fouledShare, stuckOpening, warmMetal, oilVolume, gearOilVolume, failures),
 ];

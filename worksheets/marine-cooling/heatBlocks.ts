@@ -12,7 +12,6 @@ import {
   wallHeatCalibration,
 } from "./balance";
 import { propellerCurve } from "./curve";
-import { curveFlows } from "./figures/curveFlows";
 import { gearHeat, jacketHeat, oilHeat } from "./heats";
 import {
   burnDuration,
@@ -26,6 +25,8 @@ import {
   wallHeatToOil,
   wallTemperature,
 } from "./inputs";
+
+const figures = () => import("./figures");
 
 /** Where the heat goes, and how a correlation carries it to other loads. */
 export const heatBlocks: readonly Block[] = [
@@ -71,7 +72,7 @@ export const heatBlocks: readonly Block[] = [
     wallHeatByCorrelation,
     wallHeatCalibration,
   ),
-  drawn(curveFlows),
+  drawn(figures, "curveFlows"),
   ...lines(propellerCurve),
 ];
 

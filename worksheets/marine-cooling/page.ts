@@ -13,9 +13,6 @@ import {
   seaHeat,
 } from "./circuit";
 import { circuitBlocks } from "./circuitBlocks";
-import { heatFlows } from "./figures/heatFlows";
-import { pumpPlate } from "./figures/pumpPlate";
-import { seaWaterLine } from "./figures/seaWaterLine";
 import { heatBlocks } from "./heatBlocks";
 import { circuitSetup, circuitState } from "./heats";
 import {
@@ -65,6 +62,8 @@ import {
 } from "./rawWater";
 import { strainerLossNow, suctionHeadGiven, suctionHeadNeeded } from "./suction";
 
+const figures = () => import("./figures");
+
 export const marineCoolingPage: Sheet = {
   key: "marine-cooling",
   title: "Marine cooling load",
@@ -81,12 +80,12 @@ export const marineCoolingPage: Sheet = {
     caution(
       "Below the waterline a burst hose or a failed pump seal can sink the boat: fit two clips to each hose end, a seacock within reach and a high-water alarm. Never open a hot jacket under pressure: the coolant flashes to steam and scalds. A wet hose whose water fails burns through in minutes and lets exhaust gas, carbon monoxide and the sea into the hull. Class, flag and local rules, and licensed practice, come before anything written here.",
     ),
-    drawn(heatFlows),
+    drawn(figures, "heatFlows"),
     ...lines(flowsSpeed),
     ...heatBlocks,
     heading("Raw-water pump and line"),
     prose`To leave at ${dischargeLimit} and no warmer, ${rawWaterNeeded} would do. What the pump gives beyond that is room for a worn impeller and a fouled strainer. With the basket ${strainerBlocked} blocked the strainer takes ${strainerLossNow}, and ${suctionHeadGiven} of suction head are left.`,
-    drawn(pumpPlate),
+    drawn(figures, "pumpPlate"),
     ...lines(
       seaTemperature,
       salinity,
@@ -128,7 +127,7 @@ export const marineCoolingPage: Sheet = {
       tubeMaterial,
       tubeVelocities,
     ),
-    drawn(seaWaterLine),
+    drawn(figures, "seaWaterLine"),
     tabulated({
       key: "circuit",
       title: "The sea water, exchanger by exchanger",

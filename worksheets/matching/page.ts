@@ -13,19 +13,14 @@ import { caution, drawn, heading, lines, prose, type Sheet } from "../sheet";
 import { bankA, bankB } from "./banks";
 import * as cells from "./cells";
 import { bankACompressor, bankBCompressor } from "./compressors";
-import { arrangementsCompared } from "./figures/arrangementsCompared";
-import { blowerDrive } from "./figures/blowerDrive";
-import { chargeSteps } from "./figures/chargeSteps";
-import { compressorField } from "./figures/compressorField";
-import { powerOverAltitude } from "./figures/powerOverAltitude";
-import { powerOverSpeed } from "./figures/powerOverSpeed";
-import { pressureShares } from "./figures/pressureShares";
 import { fuelLimits } from "./fuelLimits";
 import * as inputs from "./inputs";
 import { matchBuild } from "./match";
 import { altitudeRun, arrangements, speedRun } from "./runs";
 import { attained, matched } from "./solved";
 import { banksTable, bindingTable, coolersTable, roomTable, stationsTable } from "./tables";
+
+const figures = () => import("./figures");
 
 const {
   attainablePower,
@@ -59,7 +54,7 @@ export const matchingPage: Sheet = {
       "A wheel driven past its speed, or a compressor in surge, can come apart and throw pieces through its housing: stay out of the plane of the wheels. An overboosted cylinder lifts its head; charge pipes burst, and a hose that comes off hits like a hammer. Turbines and exhaust pipes glow at these temperatures: they burn skin and set oil alight, so shield them and keep oil lines away. Wheels taken from sizes are an estimate: measure wheel speed, exhaust temperature and pressures before full load, and raise the load in steps. Local codes, class rules and licensed practice come first.",
     ),
     bindingTable,
-    drawn(powerOverSpeed),
+    drawn(figures, "powerOverSpeed"),
     roomTable,
     heading("What is asked for, and what is given"),
     prose`The promise asks for ${airFlow} of air at ${manifoldPressure}, which is just ${excessAirRatio} times the air that the fuel needs; the parts pass ${matchedAirFlow} at ${matchedManifoldPressure}, and the excess air is ${matchedExcessAir}. The two differ because the boost sheet takes the compressors at ${compressorEfficiency} and the turbines at ${turbineEfficiency} and opens the turbines as far as the promise needs, ${turbineArea} each, while here each has ${inputs.bankAEntries} entries of ${inputs.bankATurbineArea} and the efficiencies are the wheels' own, ${wheelEfficiency} and ${turbineEfficiencyMet}. A turbine smaller than asked for spins its compressor faster: more air than the promise needs, and more exhaust pressure than the same efficiencies would ask for. Better wheels lower it again: ${turbineInletPressure} asked for, ${matchedBackPressure} given.`,
@@ -79,12 +74,12 @@ export const matchingPage: Sheet = {
     heading("The charge path, in order"),
     prose`Parts stand in the order in which the air meets them, and stations are numbered along it. Blower, coolers and intake have their numbers on the boost and air sheets. A part that is taken out leaves its place empty: without the blower's row the turbochargers are alone, with a second bank they stand in series, and a blower in a row above the turbochargers blows into them.`,
     ...lines(inputs.chargeOrder),
-    drawn(chargeSteps),
+    drawn(figures, "chargeSteps"),
     stationsTable,
-    drawn(pressureShares),
+    drawn(figures, "pressureShares"),
     heading("First bank"),
     prose`There are ${turbochargerCount} of them, as on the boost sheet, and their bearings pass on ${turbochargerMechanicalEfficiency}. The wheels turn at ${wheelSpeed}, their tips at ${wheelTipSpeed}, ${surgeMargin} from surge and ${chokeMargin} from choke. From sizes alone the field is a published estimate: ±4 points of efficiency, ±8 % of the pressure rise, and the line of surge much less certain, ±25 % of its flow. Measured points are worth their trouble.`,
-    drawn(compressorField),
+    drawn(figures, "compressorField"),
     banksTable,
     ...lines(
       inputs.compressorSource,
@@ -141,7 +136,7 @@ export const matchingPage: Sheet = {
     ),
     heading("Blower"),
     prose`Between the pressures that the parts give, the blower takes ${matchedBlowerPower} at its shaft; the boost sheet reckons with ${blowerShaftPower}. Its torque is ${matchedBlowerTorque}, and the drive sheet sizes the belt for ${blowerTorque}.`,
-    drawn(blowerDrive),
+    drawn(figures, "blowerDrive"),
     ...lines(
       inputs.blowerBypass,
       inputs.blowerBypassShare,
@@ -169,8 +164,8 @@ export const matchingPage: Sheet = {
     ),
     heading("Other speeds, other heights, other ways"),
     prose`The air outside, ${ambientTemperature} at ${altitude} and ${ambientPressure}, goes through all of it: thinner air turns the wheels faster for the same work and leaves less of it. What the parts give at other speeds and heights, and what turbochargers or blower would give alone, is worked out when the hand rests.`,
-    drawn(powerOverAltitude),
-    drawn(arrangementsCompared),
+    drawn(figures, "powerOverAltitude"),
+    drawn(figures, "arrangementsCompared"),
     ...lines(speedRun, altitudeRun, arrangements),
     heading("How the match is closed"),
     prose`Air, exhaust, shafts and fuel depend on each other all round. They are solved as one; what is left open is ${matchResidual}, after ${matchIterations} steps.`,

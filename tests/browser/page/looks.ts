@@ -58,8 +58,9 @@ export function looks(open: Open): void {
 
   test("what is printed is a document without controls, and no line of it is cut", async () => {
     const { page } = await open({ colorScheme: "dark", viewport: { width: 672, height: 900 } });
-    // The typesetter comes while the page is idle.
-    await page.waitForTimeout(2000);
+    // What it takes to print comes with the first use.
+    await page.mouse.move(20, 20);
+    await page.waitForFunction(() => document.querySelector(".folio")!.childElementCount === 0);
     await page.pdf({ path: join(pictures, "print-a4.pdf"), format: "A4" });
     await page.pdf({ path: join(pictures, "print-letter.pdf"), format: "Letter" });
     await page.emulateMedia({ media: "print" });

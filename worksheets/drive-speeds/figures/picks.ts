@@ -25,7 +25,7 @@ function leftOut(at: Picking): string {
 }
 
 export const picks = figure({
-  key: "drivePicks",
+  key: "picks",
   title: "Pulleys and belts that do it, best first",
   from: {
     beltRuns,

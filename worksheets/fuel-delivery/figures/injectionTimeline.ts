@@ -15,7 +15,7 @@ const rateHeight = 170;
 const pressureHeight = 130;
 
 export const injectionTimeline = figure({
-  key: "injection",
+  key: "injectionTimeline",
   title: "Injections along the crank, and what they spray against",
   from: { injectionCourse, cylinderTrace, latestEnd, peakAngle },
   describe: (at, units) => {

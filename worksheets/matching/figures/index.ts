@@ -1,7 +1,7 @@
-export * from "./arrangementsCompared";
-export * from "./blowerDrive";
-export * from "./chargeSteps";
-export * from "./compressorField";
-export * from "./powerOverAltitude";
-export * from "./powerOverSpeed";
-export * from "./pressureShares";
+export { arrangementsCompared } from "./arrangementsCompared";
+export { blowerDrive } from "./blowerDrive";
+export { chargeSteps } from "./chargeSteps";
+export { compressorField } from "./compressorField";
+export { powerOverAltitude } from "./powerOverAltitude";
+export { powerOverSpeed } from "./powerOverSpeed";
+export { pressureShares } from "./pressureShares";

@@ -1,0 +1,35 @@
+import type { Drawing } from "../../worksheets/sheet";
+import { h } from "../dom";
+import { guarded } from "./crash";
+import type { Desk } from "./desk";
+import { figurePart } from "./figure";
+import type { Parts } from "./parts";
+
+/** Figures are fetched this far off the screen. */
+const ahead = "900px 0px";
+
+/** Where a figure will stand: it is fetched when its place comes near the screen, and takes it. */
+export function figurePlace(desk: Desk, parts: Parts, drawing: Drawing): HTMLElement {
+  const place = h("figure", { class: "figure figure-place", id: `figure-${drawing.key}` });
+  const fetchIt = async (): Promise<void> => {
+    watcher.disconnect();
+    try {
+      const figure = await drawing.fetch();
+      // Few figures are boards.
+      const boardOf = figure.board && (await import("../board")).createBoard;
+      const watches = Object.values({ ...figure.from, ...figure.follow?.from }).map(({ key }) => key);
+      place.replaceWith(parts.add(guarded(`The figure "${figure.title}"`, watches, () => figurePart(desk, figure, boardOf))).element);
+    } catch {
+      const again = h("button", { type: "button", class: "quiet", onclick: () => void fetchIt() }, "Try again");
+      place.replaceChildren(h("p", { class: "remark", role: "status" }, "The figure could not be fetched. ", again));
+    }
+  };
+  const watcher = new IntersectionObserver(
+    (seen) => {
+      if (seen.some(({ isIntersecting }) => isIntersecting)) void fetchIt();
+    },
+    { rootMargin: ahead },
+  );
+  watcher.observe(place);
+  return place;
+}

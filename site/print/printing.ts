@@ -1,0 +1,39 @@
+import type { Program } from "../../lib/graph";
+import { figuresOf } from "../../worksheets/sheet";
+import { h } from "../dom";
+import type { Desk } from "../page/desk";
+import { loadTypesetter } from "../page/math";
+
+/**
+ * Prints the notebook as a document of its own. A printer does not wait: the document must be made within the browser's
+ * event, so all that it takes is fetched when the page is first used, and not before. Whoever prints comes to the printer
+ * by a key or a pointer.
+ *
+ * @param desk what is on the page
+ * @param program evaluates the inputs
+ * @param version of airledger
+ */
+export function printAsDocument(desk: Desk, program: Program, version: string): void {
+  const place = h("div", { class: "folio" }, h("p", {}, "What it takes to print had not been fetched yet. Print once more."));
+  document.body.append(place);
+  whenUsed(async () => {
+    const [{ paperFor }] = await Promise.all([import("./paper"), loadTypesetter(), ...desk.sheets.map(figuresOf)]);
+    const paper = paperFor(desk, program, version);
+    place.replaceChildren();
+    window.addEventListener("beforeprint", () => place.replaceChildren(...paper()));
+    window.addEventListener("afterprint", () => place.replaceChildren());
+  });
+}
+
+/** Does something once, when the page is first used; and again at the next use where it could not be done. */
+function whenUsed(work: () => Promise<void>): void {
+  const uses = ["pointermove", "pointerdown", "keydown", "wheel", "scroll"] as const;
+  const used = (): void => {
+    for (const use of uses) window.removeEventListener(use, used);
+    work().catch(listen);
+  };
+  const listen = (): void => {
+    for (const use of uses) window.addEventListener(use, used, { passive: true });
+  };
+  listen();
+}

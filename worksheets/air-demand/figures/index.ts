@@ -1,0 +1,1 @@
+export { powerStaircase } from "./powerStaircase";

@@ -1,0 +1,1 @@
+export { chargeStaircase } from "./chargeStaircase";

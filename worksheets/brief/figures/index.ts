@@ -1,0 +1,1 @@
+export { altitude } from "./altitude";

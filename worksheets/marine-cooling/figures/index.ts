@@ -1,0 +1,10 @@
+export { closedCircuits } from "./closedCircuits";
+export { curveFlows } from "./curveFlows";
+export { deratingPlate } from "./deratingPlate";
+export { dutyPlate } from "./dutyPlate";
+export { failurePlate } from "./failurePlate";
+export { heatFlows } from "./heatFlows";
+export { landPlate } from "./landPlate";
+export { pumpPlate } from "./pumpPlate";
+export { seaWaterLine } from "./seaWaterLine";
+export { towerPlate } from "./towerPlate";
