@@ -12,6 +12,9 @@ interface Field<K extends KindName> {
   readonly note?: string;
 }
 
+/** A span whose ends are further apart than this many times is laid out on a log scale, unless it says otherwise. */
+const wide = 40;
+
 interface Setting<K extends KindName> extends Field<K> {
   readonly symbol?: string;
   readonly value: number;
@@ -21,7 +24,10 @@ interface Setting<K extends KindName> extends Field<K> {
 /** An input declared with numbers in a unit of the trade; the input itself holds SI. */
 export function setting<K extends KindName>(key: string, stated: Setting<K>): QuantityInput<K> {
   const { unit, value, span, step, ...rest } = stated;
-  return input<K>(key, { ...rest, value: si(stated.kind, value, unit), ...fieldInSI(stated) });
+  const field = fieldInSI(stated);
+  const [lowest, highest] = field.span;
+  const scale = lowest > 0 && highest > wide * lowest ? "log" : "linear";
+  return input<K>(key, { scale, ...rest, value: si(stated.kind, value, unit), ...field });
 }
 
 /** A table column declared with numbers in a unit of the trade. */

@@ -64,8 +64,8 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   };
   const standings = createStandings(desk);
   const moves = trackMoves(desk, standings);
-  const workable = createWorkable(desk, moves);
   const parts = createParts();
+  const workable = createWorkable(desk, moves, program, parts.refresh);
   const traces = createTraces(desk);
   const notice = noticeLine();
   const view = createView();

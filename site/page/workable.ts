@@ -1,8 +1,9 @@
+import { type Graph, type InputValues, isRefusal, type Program, type QuantityInput } from "../../lib/graph";
 import type { Desk } from "./desk";
 import type { Moves } from "./moves";
 import { refusingRoots } from "./refused";
 
-/** The last setting of an input at which a line had an answer. */
+/** A setting of an input at which a line has an answer. */
 export interface Setting {
   readonly key: string;
   readonly value: unknown;
@@ -10,17 +11,42 @@ export interface Setting {
 
 /** Where lines lost their answer while one input was moved. */
 export interface Workable {
-  /** @param root key of the cell that has no answer */
+  /**
+   * The setting nearest to the present one at which it has an answer; while the hand moves, the last one that had.
+   *
+   * @param root key of the cell that has no answer
+   */
   of(root: string): Setting | undefined;
   /** Looks for answers lost and found; once a frame, after the values. */
   update(): void;
 }
 
-export function createWorkable(desk: Desk, moves: Moves): Workable {
-  const { session } = desk;
+/** Rest before the nearest setting is looked for, in milliseconds. */
+const rest = 200;
+
+/**
+ * @param desk what is on the page
+ * @param moves what the hand does
+ * @param program tries settings
+ * @param found told the cells for which a nearer setting was found
+ */
+export function createWorkable(desk: Desk, moves: Moves, program: Program, found: (roots: readonly string[]) => void): Workable {
+  const { session, graph } = desk;
   let lost = new Map<string, Setting>();
   let before = session.inputs;
   let refusing = new Set<string>();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const seek = (): void => {
+    const { inputs } = session;
+    const nearer = [...lost].flatMap(([root, setting]) => {
+      const value = nearestWorkable({ graph, program, inputs, root, ...setting });
+      return value === undefined || value === setting.value ? [] : [[root, { ...setting, value }] as const];
+    });
+    for (const [root, setting] of nearer) lost.set(root, setting);
+    if (nearer.length > 0) found(nearer.map(([root]) => root));
+  };
+
   return {
     of: (root) => lost.get(root),
     update: () => {
@@ -33,6 +59,51 @@ export function createWorkable(desk: Desk, moves: Moves): Workable {
       lost = kept;
       refusing = now;
       before = session.inputs;
+      clearTimeout(timer);
+      if (lost.size > 0) timer = setTimeout(seek, rest);
     },
   };
+}
+
+interface Search {
+  readonly graph: Graph;
+  readonly program: Program;
+  /** At which the root has no answer. */
+  readonly inputs: InputValues;
+  readonly root: string;
+  /** The input that is moved. */
+  readonly key: string;
+  /** A setting of it at which the root has an answer. */
+  readonly value: unknown;
+}
+
+/** Halvings: the way between two settings is searched to a millionth of it. */
+const halvings = 20;
+
+/**
+ * A setting of an input at which a cell has an answer, next to the edge where it loses it on the way from one that works
+ * to the present one, on a whole step where that works too. Nothing for what is no quantity.
+ */
+export function nearestWorkable({ graph, program, inputs, root, key, value }: Search): number | undefined {
+  const input = graph.inputs.find((each) => each.key === key);
+  if (input?.type !== "quantity") return undefined;
+  const cell = graph.nodes[graph.position.get(root)!]!;
+  const start = program.run(inputs);
+  const works = (tried: number): boolean => !isRefusal(program.rerun(start, { [key]: tried }).evaluation.get(cell));
+  let [good, bad] = [value as number, inputs[key] as number];
+  if (!works(good)) return undefined;
+  for (let i = 0; i < halvings; i += 1) {
+    const middle = (good + bad) / 2;
+    if (works(middle)) good = middle;
+    else bad = middle;
+  }
+  // The edge may itself be a whole step, which halving comes no nearer than a hair to.
+  const rounds = bad > good ? [Math.ceil, Math.floor] : [Math.floor, Math.ceil];
+  return rounds.map((round) => onStep(input, good, round)).find(works) ?? good;
+}
+
+function onStep({ span, step }: QuantityInput, value: number, round: (count: number) => number): number {
+  const [lowest, highest] = span as readonly [number, number];
+  const on = lowest + round((value - lowest) / step) * step;
+  return Number(Math.min(highest, Math.max(lowest, on)).toPrecision(12));
 }

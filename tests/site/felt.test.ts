@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { checksOf } from "../../lib/graph";
+import { checksOf, compile } from "../../lib/graph";
 import { feltElsewhere } from "../../site/page/felt";
 import { followersOf } from "../../site/page/hand-down";
 import { refusingRoots, refusedOn } from "../../site/page/refused";
@@ -120,7 +120,7 @@ test("feltElsewhere() names the limit within a value with parts that tells of it
 
 test("workableOf() goes back to the last value at which the line had an answer", () => {
   const { desk, session, moves, settle } = deskOfFixture();
-  const workable = createWorkable(desk, moves);
+  const workable = createWorkable(desk, moves, compile(f.graph), () => {});
   workable.update();
   session.begin("driveRatio");
   for (const ratio of [2.8, 3.1, 3.3, 3.4]) {
