@@ -46,7 +46,7 @@ describe.each(demoInstallations)("the fuel of the demo build in the installation
     const { pulses } = at(timing.injectionCourse);
     const volume = pulses.reduce((sum, pulse) => sum + pulse.volume, 0);
     expect(near(volume, at(fuel.injectedVolume))).toBeLessThan(1e-12);
-    pulses.slice(1).forEach((pulse, i) => expect(pulse.start).toBeGreaterThanOrEqual(pulses[i]!.end));
+    for (const [i, pulse] of pulses.slice(1).entries()) expect(pulse.start).toBeGreaterThanOrEqual(pulses[i]!.end);
     expect(at(timing.injectionEnd)).toBeLessThan(at(fuelIn.latestEnd));
     // All at one go against the mean pressure, and main alone against the crank's: alike within a few degrees.
     const main = pulses.find(({ name }) => name === "Main")!;
@@ -74,7 +74,7 @@ describe.each(demoInstallations)("the fuel of the demo build in the installation
     expect(near(at(tankCourse).at(-1)!.level, at(fuelIn.tankReserve))).toBeLessThan(1e-9);
     const { curve, cruise } = at(use.propellerRange);
     expect(near(curve.at(-1)!.fuelFlow, at(air.fuelFlow))).toBeLessThan(1e-9);
-    curve.slice(1).forEach((point, i) => expect(point.range).toBeLessThan(curve[i]!.range));
+    for (const [i, point] of curve.slice(1).entries()) expect(point.range).toBeLessThan(curve[i]!.range);
     expect(cruise.range).toBeGreaterThan(at(use.boatRange));
   });
 });
