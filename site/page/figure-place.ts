@@ -8,9 +8,9 @@ import type { Parts } from "./parts";
 /** Figures are fetched this far off the screen. */
 const ahead = "900px 0px";
 
-/** Where a figure will stand: it is fetched when its place comes near the screen, and takes it. */
+/** Where a figure stands: it is fetched when its place comes near the screen. The place itself stays, so that nothing jumps. */
 export function figurePlace(desk: Desk, parts: Parts, drawing: Drawing): HTMLElement {
-  const place = h("figure", { class: "figure figure-place", id: `figure-${drawing.key}` });
+  const place = h("div", { class: "figure-place", id: `figure-${drawing.key}` });
   const fetchIt = async (): Promise<void> => {
     watcher.disconnect();
     try {
@@ -18,7 +18,7 @@ export function figurePlace(desk: Desk, parts: Parts, drawing: Drawing): HTMLEle
       // Few figures are boards.
       const boardOf = figure.board && (await import("../board")).createBoard;
       const watches = Object.values({ ...figure.from, ...figure.follow?.from }).map(({ key }) => key);
-      place.replaceWith(parts.add(guarded(`The figure "${figure.title}"`, watches, () => figurePart(desk, figure, boardOf))).element);
+      place.replaceChildren(parts.add(guarded(`The figure "${figure.title}"`, watches, () => figurePart(desk, figure, boardOf))).element);
     } catch {
       const again = h("button", { type: "button", class: "quiet", onclick: () => void fetchIt() }, "Try again");
       place.replaceChildren(h("p", { class: "remark", role: "status" }, "The figure could not be fetched. ", again));

@@ -54,7 +54,7 @@ export function figurePart(desk: Desk, figure: Figure, boardOf?: typeof createBo
   });
   const element = h(
     "figure",
-    { class: "figure", id: `figure-${figure.key}` },
+    { class: "figure" },
     board?.tools,
     drawing,
     working,

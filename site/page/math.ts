@@ -44,13 +44,17 @@ export function mathPlace(kind: string): MathPlace {
   };
 }
 
-/** Sets a formula into a place at once; as it was written where the typesetter is not there yet. */
-export function typeset(place: HTMLElement, tex: string): void {
+/**
+ * Sets a formula into a place at once; as it was written where the typesetter is not there yet.
+ *
+ * @param breaks whether it may be broken into lines
+ */
+export function typeset(place: HTMLElement, tex: string, breaks = false): void {
   if (!typesetter) {
     setText(place, tex);
     return;
   }
   const set = h("div");
-  typesetter.render(tex, set, { displayMode: true, throwOnError: false });
+  typesetter.render(tex, set, { displayMode: !breaks, wrap: breaks ? "tex" : "none", throwOnError: false });
   place.replaceChildren(...set.childNodes);
 }

@@ -9,6 +9,7 @@ import { marginWords } from "../mark/standing";
 import { applies, type Desk } from "../page/desk";
 import { differenceWords } from "../page/measured";
 import { figureUnits, type Measured, openedInputs, type UnitChoice, unitSymbol, written, writtenInput } from "../state";
+import { paperTable } from "./paper-table";
 
 /** Width for which figures are drawn on paper, in CSS pixels: a page of A4 within its margins, and some air. */
 const figureWidth = 580;
@@ -58,18 +59,10 @@ function tableRows(desk: Desk, input: TableInput): HTMLElement {
   };
   const unit = (column: (typeof columns)[number][1]): string =>
     column.type === "quantity" ? unitNamed(column.kind, unitSymbol(units, column)).written : "";
-  return h(
-    "table",
-    { class: "paper-table" },
-    h("caption", {}, input.label),
-    h("thead", {}, h("tr", {}, ...columns.map(([, column]) => h("th", { scope: "col", "data-type": column.type }, column.label, " ", h("span", { class: "unit" }, unit(column)))))),
-    h(
-      "tbody",
-      {},
-      ...(desk.session.inputs[input.key] as readonly Readonly<Record<string, unknown>>[]).map((row) =>
-        h("tr", {}, ...columns.map((column) => h("td", { "data-type": column[1].type }, entry(row, column)))),
-      ),
-    ),
+  return paperTable(
+    input.label,
+    columns.map(([, column]) => ({ label: column.label, unit: unit(column), type: column.type === "quantity" ? "quantity" : "text" })),
+    (desk.session.inputs[input.key] as readonly Readonly<Record<string, unknown>>[]).map((row) => columns.map((column) => entry(row, column))),
   );
 }
 
@@ -137,16 +130,10 @@ function tabulated(desk: Desk, evaluation: Evaluation, { title, of, columns, row
   const entry = (column: (typeof columns)[number], each: string | number): string =>
     typeof each === "string" || column.kind === undefined ? String(each) : written(units, { ...column, kind: column.kind }, each, { steady: true }).number;
   return [
-    h(
-      "table",
-      { class: "paper-table" },
-      h("caption", {}, title),
-      h("thead", {}, h("tr", {}, ...columns.map((column) => h("th", { scope: "col", "data-type": column.kind ? "quantity" : "text" }, column.label, " ", h("span", { class: "unit" }, unit(column)))))),
-      h(
-        "tbody",
-        {},
-        ...rows(value as never).map((row) => h("tr", {}, ...row.map((each, i) => h("td", { "data-type": columns[i]!.kind ? "quantity" : "text" }, entry(columns[i]!, each))))),
-      ),
+    paperTable(
+      title,
+      columns.map((column) => ({ label: column.label, unit: unit(column), type: column.kind ? "quantity" : "text" })),
+      rows(value as never).map((row) => row.map((each, i) => entry(columns[i]!, each))),
     ),
   ];
 }

@@ -43,9 +43,12 @@ function trace(desk: Desk, evaluation: Evaluation, symbols: Symbols, cell: Cell)
 /** Type size of formulas, widest line that fits at that size in letters, and the smallest size [pt]. */
 const [usual, letters, smallest] = [11, 56, 6.5];
 
-/** Sets a formula in type small enough for the column: paper has no scroll bar. */
+/** Sets a formula in type small enough for the column, or in several lines: paper has no scroll bar. */
 function fitted(place: HTMLElement, tex: string): void {
   typeset(place, tex);
   const length = (place.textContent ?? "").length;
-  if (length > letters) place.style.fontSize = `${Math.max(smallest, (usual * letters) / length).toFixed(1)}pt`;
+  if (length <= letters) return;
+  const size = (usual * letters) / length;
+  place.style.fontSize = `${Math.max(smallest, size).toFixed(1)}pt`;
+  if (size < smallest) typeset(place, tex, true);
 }

@@ -31,7 +31,7 @@ beforeAll(async () => {
   page.on("console", (message) => complaints.push(message.text()));
   page.on("pageerror", (error) => complaints.push(error.message));
   await page.goto(server.resolvedUrls!.local[0]!);
-  await page.locator("figure.figure").first().waitFor({ state: "attached" });
+  await page.locator(".figure-place").first().waitFor({ state: "attached" });
 });
 
 afterAll(async () => {
@@ -97,7 +97,7 @@ const keys = [
 ];
 
 test("the page has the figures that this test names", async () => {
-  const found = await page.locator("figure.figure").evaluateAll((all) => all.map(({ id }) => id.replace("figure-", "")));
+  const found = await page.locator(".figure-place").evaluateAll((all) => all.map(({ id }) => id.replace("figure-", "")));
   expect(found.toSorted()).toEqual(keys.toSorted());
 });
 

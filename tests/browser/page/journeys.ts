@@ -231,10 +231,10 @@ export function journeys(open: Open): void {
         };
       },
     });
-    await page.locator("#air-demand .figure").first().scrollIntoViewIfNeeded();
+    await page.locator("#air-demand .figure-place").first().scrollIntoViewIfNeeded();
     await page.locator("#air-demand .crash").waitFor();
     expect(await page.locator("#air-demand .crash-text").inputValue()).toContain("this figure breaks");
-    await page.locator("#boost .figure").first().scrollIntoViewIfNeeded();
+    await page.locator("#boost .figure-place").first().scrollIntoViewIfNeeded();
     await page.locator("#boost .drawing svg").first().waitFor();
     await typed(page, "ratedPower", "600 kW");
     await expect.poll(() => numberOf(page, "indicatedPower").textContent()).not.toBe("869.0");
