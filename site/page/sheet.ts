@@ -64,20 +64,9 @@ export function sheetSection(desk: Desk, { standings, parts, traces, workable }:
       h("p", { class: "answers" }, sheet.answers),
     ),
     sheet.applies && parts.add(setAside(desk, sheet, () => section)).element,
-    ...stretchesOf(sheet.blocks.map(partOf)),
+    ...sheet.blocks.map(partOf),
   );
   return section;
-}
-
-/** What stands under one heading, in a box of its own: off the screen it is neither laid out nor painted. */
-function stretchesOf(blocks: readonly HTMLElement[]): readonly HTMLElement[] {
-  const stretches: HTMLElement[] = [];
-  for (const block of blocks) {
-    const last = stretches.at(-1);
-    if (last && block.tagName !== "H3") last.append(block);
-    else stretches.push(h("div", { class: "stretch" }, block));
-  }
-  return stretches;
 }
 
 /** The notice of a sheet that does not count with the present choice. */

@@ -141,7 +141,7 @@ export function journeys(open: Open): void {
     await page.keyboard.press("Enter");
     await changedFrom(page, "seaHeat", before);
     await page.waitForFunction(() => document.querySelectorAll(".echo-item").length > 2);
-    await page.keyboard.press("Alt+6");
+    await page.keyboard.press("Alt+7");
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Marine cooling load");
     await page.keyboard.press("ArrowDown");
     await page.keyboard.press("ArrowDown");
@@ -214,7 +214,7 @@ export function journeys(open: Open): void {
     // At rest the way back leads no further than it must: past the teeth there were, to the last that have an answer.
     const back = root.getByRole("button", { name: /^Back to/ });
     const teeth = async (): Promise<number> => Number(/(\d+)$/.exec((await back.textContent())!)![1]);
-    await expect.poll(teeth).toBeGreaterThan(27);
+    await expect.poll(teeth, { timeout: 20_000 }).toBeGreaterThan(27);
     const nearest = await teeth();
     await back.click();
     await page.waitForFunction(() => document.querySelector('.line[data-state="refused"]') === null);
