@@ -172,10 +172,12 @@ describe("Later", () => {
       return of * 2;
     });
     expect([later.get(), later.get(), times]).toEqual([6, 6, 1]);
+    expect([later.answer(), times]).toEqual([6, 1]);
     const refused = new Later("cell", {}, () => {
       throw new RangeError("too much");
-    }).get();
-    expect(refused).toBeInstanceOf(Refusal);
+    });
+    expect(refused.get()).toBeInstanceOf(Refusal);
+    expect(() => refused.answer()).toThrow(new RangeError("too much"));
     expect(() =>
       new Later("cell", {}, () => {
         throw new TypeError("a fault");
