@@ -141,7 +141,7 @@ test("what is past its limits is told by shape and words, and not where all is w
 });
 
 test("figures that are drawn at rest tell in words why they have no answer, and list nothing", async () => {
-  for (const key of ["curveFlows", "failurePlate", "deratingPlate"]) {
+  for (const key of ["curveFlows", "failurePlate", "deratingPlate", "landPlate"]) {
     for (const width of [340, 760]) {
       const { faults, labels } = await show({ key, changes: {}, width, system: "SI", refused: true });
       expect(faults).toEqual([]);
