@@ -162,7 +162,7 @@ export const boatDutyPage: Sheet = {
     }),
     ...lines(loadFactor, fullPowerShare),
     heading("What warm water, warm air and tight pipes cost"),
-    prose`The most that the chosen parts of the match give at the promised speed, solved anew with each of these a little better and a little worse: ${attainablePower} as things stand, and the promise is the line below it. Whichever limit is met first ends it. Beside it stands the reference-condition standard's own adjustment.`,
+    prose`The most that the chosen parts of the match give at the promised speed, solved anew with each of these a little better and a little worse: ${attainablePower} as things stand; the broken line is the promise. Whichever limit is met first ends it. Beside it stands the reference-condition standard's own adjustment.`,
     drawn(figures, "deratingPlate"),
     ...lines(derating),
   ],
