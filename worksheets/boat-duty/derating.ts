@@ -45,8 +45,15 @@ export const derating = structure("derating", {
     heatCarrier,
     chargeCooledBy,
   },
-  compute: ({ heatCarrier, chargeCooledBy, ...at }) =>
-    new Later("derating", { ...at, sink: heatCarrier === "air" ? "air" : chargeCooledBy }, deratingOf),
+  compute: ({ heatCarrier, chargeCooledBy, ...at }) => {
+    const { refused } = givenBy(at.attained);
+    if (refused !== undefined) {
+      throw new RangeError(
+        `derating: there is no power to lose at the promised speed, since ${refused}; choose other parts on the sheet of the match`,
+      );
+    }
+    return new Later("derating", { ...at, sink: heatCarrier === "air" ? "air" : chargeCooledBy }, deratingOf);
+  },
   formula:
     "P_{at} = \\min P_{lim} \\text{ with } T_{sea},\\ T_0,\\ \\Delta p_0 \\text{ or } \\Delta p_7 \\text{ changed}",
   source: "conservation of mass; first law on every element of the match; beside it ISO 3046-1:2002 (from memory)",
@@ -66,11 +73,6 @@ function deratingOf(at: DeratingFrom): Derating {
   const { matchBuild: build, attained: usual } = at;
   const { point } = usual;
   const most = usual.binding.brakePower;
-  if (usual.violated.length > 0 || !(most > 0)) {
-    throw new RangeError(
-      "derating: with the parts of the match no load is allowed here; see there which limit is passed, and choose other parts",
-    );
-  }
   const standardAt = standardOf(at, most);
   const series = (
     head: Omit<DeratingSeries, "values">,
@@ -141,10 +143,13 @@ function given(build: OperatingBuild, speed: RotationalSpeed): Omit<DeratedValue
 
 function givenBy({ binding, violated }: AttainablePoint): Omit<DeratedValue, "at" | "standard"> {
   const [passed] = violated;
-  if (passed) return { solved: undefined, refused: `at every load this limit is passed: ${passed.name}` };
+  if (passed) return { solved: undefined, refused: `${inWords(passed.name)} is passed at every load` };
   if (binding.brakePower > 0) return { solved: binding.brakePower, binding: binding.name };
-  return { solved: undefined, refused: `this limit is met before there is power at the flywheel: ${binding.name}` };
+  return { solved: undefined, refused: `${inWords(binding.name)} is met before there is power at the flywheel` };
 }
+
+/** A limit's name within a sentence. */
+const inWords = (name: string) => `${name[0]!.toLowerCase()}${name.slice(1)}`;
 
 /** What the standard leaves of a power where air or cooling water are others. */
 function standardOf(at: DeratingFrom, usualPower: Power) {
