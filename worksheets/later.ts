@@ -1,4 +1,4 @@
-import { Refusal } from "../lib/graph";
+import { isRefusal, Refusal } from "../lib/graph";
 
 /**
  * An answer that is worked out when it is first asked for, and kept: for work that a frame has no time for. Cells hold
@@ -27,5 +27,12 @@ export class Later<T, F extends object = object> {
       this.#answer = new Refusal(this.#cell, error.message);
     }
     return this.#answer;
+  }
+
+  /** The answer, where the work is one that always has one. @throws RangeError with the refusal's message if not */
+  answer(): T {
+    const answer = this.get();
+    if (isRefusal(answer)) throw new RangeError(answer.message);
+    return answer;
   }
 }

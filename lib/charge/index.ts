@@ -28,7 +28,6 @@ export {
 export * from "./chargePathBuild";
 export { type Compressed, type Compression, compressorOutlet, compressorPower } from "./compressor";
 export * from "./correctedFlow";
-export * from "./demandAtTurbineLimit";
 export * from "./demandBuild";
 export * from "./demandHeatBalance";
 export * from "./demandPoint";

@@ -99,31 +99,36 @@ export function closedCycle(cycle: ClosedCycleInputs): ClosedCycle {
     const { burnForm: m, burnExponent: a } = cycle;
     return ((fuelHeat * a * (m + 1)) / cycle.burnDuration) * x ** m * Math.exp(-a * x ** (m + 1));
   };
-  /** slopes of pressure, wall heat and work with crank angle */
-  const slopes = (angle: number, p: number): readonly [number, number, number] => {
+  /** what the crank angle alone decides */
+  const instantAt = (angle: number): Instant => {
     const volume = cylinder.volume(angle);
-    const swept = cylinder.volumeSlope(angle);
+    return { angle, volume, swept: cylinder.volumeSlope(angle), area: cylinder.wallArea(volume), burnt: burning(angle) };
+  };
+  /** slopes of pressure, wall heat and work with crank angle */
+  const slopes = ({ angle, volume, swept, area, burnt }: Instant, p: number): readonly [number, number, number] => {
     const t = (p * volume) / massTimesConstant;
-    const h = coefficient(angle, p, t, volume);
-    const toWalls = h * cylinder.wallArea(volume) * (t - cycle.wallTemperature) * perRadian;
-    return [((gamma - 1) * (burning(angle) - toWalls) - gamma * p * swept) / volume, toWalls, p * swept];
+    const toWalls = coefficient(angle, p, t, volume) * area * (t - cycle.wallTemperature) * perRadian;
+    return [((gamma - 1) * (burnt - toWalls) - gamma * p * swept) / volume, toWalls, p * swept];
   };
 
   const span = cycle.exhaustOpens - cycle.intakeCloses;
   const steps = Math.ceil(span / (cycle.step ?? Math.PI / 90));
   const d = span / steps;
   let [p, wallHeat, work, peak] = [pressure as number, 0, 0, pressure as number];
+  let from = instantAt(cycle.intakeCloses);
   for (let i = 0; i < steps; i++) {
-    const angle = cycle.intakeCloses + i * d;
-    const k1 = slopes(angle, p);
-    const k2 = slopes(angle + d / 2, p + (d / 2) * k1[0]);
-    const k3 = slopes(angle + d / 2, p + (d / 2) * k2[0]);
-    const k4 = slopes(angle + d, p + d * k3[0]);
+    const middle = instantAt(cycle.intakeCloses + (i + 0.5) * d);
+    const to = instantAt(cycle.intakeCloses + (i + 1) * d);
+    const k1 = slopes(from, p);
+    const k2 = slopes(middle, p + (d / 2) * k1[0]);
+    const k3 = slopes(middle, p + (d / 2) * k2[0]);
+    const k4 = slopes(to, p + d * k3[0]);
     const mean = (part: 0 | 1 | 2) => (k1[part] + 2 * k2[part] + 2 * k3[part] + k4[part]) / 6;
     p += d * mean(0);
     wallHeat += d * mean(1);
     work += d * mean(2);
     peak = Math.max(peak, p);
+    from = to;
   }
   return {
     wallHeat: wallHeat as Energy,
@@ -132,6 +137,15 @@ export function closedCycle(cycle: ClosedCycleInputs): ClosedCycle {
     endPressure: p as Pressure,
     mass: massTimesConstant / gasConstant,
   };
+}
+
+/** The cylinder at a crank angle: volume [m³] and its slope [m³/rad], walls [m²] and heat set free [J/rad]. */
+interface Instant {
+  readonly angle: number;
+  readonly volume: number;
+  readonly swept: number;
+  readonly area: number;
+  readonly burnt: number;
 }
 
 interface Cylinder {

@@ -53,7 +53,10 @@ const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   "low and cold": { altitude: -100, ambientTemperature: 263, seaTemperature: 275 },
 };
 /** Figures that have no answer in a build: a tower freezes where water does. */
-const waiting: Readonly<Record<string, readonly string[]>> = { "low and cold": ["towerPlate"] };
+const waiting: Readonly<Record<string, readonly string[]>> = {
+  "low and cold": ["towerPlate"],
+  "one meter, one turbocharger, small holes": ["deratingPlate"],
+};
 const widths = [340, 560, 580, 760, 900];
 
 let staged: Staged;
@@ -141,7 +144,7 @@ test("what is past its limits is told by shape and words, and not where all is w
 });
 
 test("figures that are drawn at rest tell in words why they have no answer, and list nothing", async () => {
-  for (const key of ["curveFlows", "failurePlate", "deratingPlate"]) {
+  for (const key of ["curveFlows", "failurePlate", "deratingPlate", "landPlate"]) {
     for (const width of [340, 760]) {
       const { faults, labels } = await show({ key, changes: {}, width, system: "SI", refused: true });
       expect(faults).toEqual([]);

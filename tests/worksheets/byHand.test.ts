@@ -250,7 +250,7 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   const full = at(fuelIn.tankVolume) * tankDensity;
   const usable = full * (1 - at(fuelIn.tankReserve));
   const cruising = at(fuelIn.cruiseShare);
-  const cruiseBurnt = burnt(cruising, cruising ** at(fuelIn.fuelPropellerExponent));
+  const cruiseBurnt = burnt(cruising, at(dutyIn.propellerShare) * cruising ** at(fuelIn.fuelPropellerExponent));
   const cruiseSpeed = at(fuelIn.boatSpeed) * cruising ** at(fuelIn.hullExponent);
   // Tank: steps of a thousandth of the run
   const tankHeat = at(fuel.fuelReturnHeat) * (1 - at(fuelIn.returnCooler)) * (meanBurnt / at(air.fuelFlow));

@@ -313,7 +313,7 @@ describe("figures of the sheets", () => {
     },
   );
 
-  test.each([curveFlows, failurePlate, deratingPlate])(
+  test.each([curveFlows, failurePlate, deratingPlate, landPlate])(
     "$key tells why it has no answer, and lists nothing",
     (shown) => {
       const refusing = new Later("sea", {}, () => {

@@ -3,7 +3,10 @@ import { describe, expect, test } from "vitest";
 import { Refusal } from "../../lib/graph";
 import type { Ref } from "../../lib/graph";
 import * as air from "../../worksheets/air-demand/cells";
-import { ratedSpeed } from "../../worksheets/brief/cells";
+import { dutyCurve } from "../../worksheets/boat-duty/cells";
+import { propellerShare } from "../../worksheets/boat-duty/inputs";
+import { idleSpeed, ratedPower, ratedSpeed } from "../../worksheets/brief/cells";
+import { figureUnits } from "../../site/state/units";
 import { inputsOf } from "../../worksheets/build/build";
 import { frontPulleys } from "../../worksheets/drive-speeds/beltTables";
 import * as fuel from "../../worksheets/fuel-delivery/cells";
@@ -14,7 +17,10 @@ import * as fuelIn from "../../worksheets/fuel-delivery/inputs";
 import { pumpArrangements } from "../../worksheets/fuel-delivery/pumpChoice";
 import { fuelCoolerLoad, tankCourse } from "../../worksheets/fuel-delivery/tank";
 import * as timing from "../../worksheets/fuel-delivery/timing";
+import { boatReach } from "../../worksheets/fuel-delivery/figures/boatReach";
+import { dutyPlate } from "../../worksheets/marine-cooling/figures/dutyPlate";
 import { program } from "../../worksheets/model";
+import type { Figure } from "../../worksheets/sheet";
 import { demo, demoIn, demoInstallations } from "./demo";
 
 const near = (value: number, expected: number) => Math.abs(value / expected - 1);
@@ -73,9 +79,54 @@ describe.each(demoInstallations)("the fuel of the demo build in the installation
     expect(near(at(tankCourse).at(-1)!.time, at(use.runTime))).toBeLessThan(1e-12);
     expect(near(at(tankCourse).at(-1)!.level, at(fuelIn.tankReserve))).toBeLessThan(1e-9);
     const { curve, cruise } = at(use.propellerRange);
-    expect(near(curve.at(-1)!.fuelFlow, at(air.fuelFlow))).toBeLessThan(1e-9);
+    // Willans's line by hand: at the promised speed all losses stand, and the propeller takes its share.
+    const [power, indicated, share] = [at(ratedPower), at(air.indicatedPower), at(propellerShare)];
+    const burnt = (at(air.fuelFlow) * (share * power + indicated - power)) / indicated;
+    expect(near(curve.at(-1)!.fuelFlow, burnt)).toBeLessThan(1e-9);
     for (const [i, point] of curve.slice(1).entries()) expect(point.range).toBeLessThan(curve[i]!.range);
     expect(cruise.range).toBeGreaterThan(at(use.boatRange));
+  });
+});
+
+describe("range along the propeller's curve", () => {
+  const boat = demoIn("boat");
+  // A curve from a fifth of the promised speed has steps of a fortieth of it: its points meet those of the range.
+  const changed = (changes: object) =>
+    program.rerun(boat, { [idleSpeed.key]: 0.2 * boat.require(ratedSpeed), ...changes }).evaluation;
+
+  test.each([
+    [0.4, {}],
+    [0.75, {}],
+    [1, {}],
+    [1, { [propellerShare.key]: 0.8, [fuelIn.fuelPropellerExponent.key]: 3 }],
+  ] as const)("is the same on the fuel sheet and on the boat's duty at %d of the promised speed %j", (share, changes) => {
+    const evaluation = changed(changes);
+    const speed = share * evaluation.require(ratedSpeed);
+    const here = (other: number) => near(other, speed) < 1e-9;
+    const range = evaluation.require(use.propellerRange).curve.find(({ engineSpeed }) => here(engineSpeed))!;
+    const duty = evaluation.require(dutyCurve).find((point) => here(point.speed))!;
+    expect(near(duty.propeller, range.power)).toBeLessThan(1e-12);
+    const way = evaluation.require(fuelIn.boatSpeed) * share ** evaluation.require(fuelIn.hullExponent);
+    expect(near((way * evaluation.require(use.usableFuel)) / duty.fuelFlow, range.range)).toBeLessThan(1e-12);
+  });
+
+  test("is longer with a propeller that takes less, and the figures of both sheets list the same", () => {
+    const [light, usual] = [0.8, 0.93].map((share) => changed({ [propellerShare.key]: share }));
+    expect(light!.require(use.cruiseRange)).toBeGreaterThan(usual!.require(use.cruiseRange));
+    const units = figureUnits({ system: "SI", own: {} });
+    const listed = (shown: Figure, label: string) => {
+      const values = Object.fromEntries(Object.entries(shown.from).map(([name, ref]) => [name, usual!.require(ref)]));
+      const { columns, rows } = shown.table(values as never, units);
+      const column = (name: string) => columns.findIndex((each) => (typeof each === "string" ? each : each[0]) === name);
+      const speed = column("Engine speed");
+      return new Map(rows.map((row) => [row[speed] as number, row[column(label)]]));
+    };
+    const reach = listed(boatReach, "Range");
+    const ranges = [...listed(dutyPlate, "Range")].filter(([, range]) => typeof range === "number");
+    expect(ranges).toHaveLength(5);
+    for (const [speed, range] of ranges) {
+      expect(near(range as number, reach.get(speed) as number)).toBeLessThan(1e-12);
+    }
   });
 });
 

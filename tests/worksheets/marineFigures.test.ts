@@ -4,7 +4,6 @@ import { textWidth } from "../../worksheets/drawing";
 import type { CurvePoint } from "../../worksheets/marine-cooling/curve";
 import { balanceAtSpeed } from "../../worksheets/marine-cooling/figures/balanceAtSpeed";
 import { timeText } from "../../worksheets/marine-cooling/figures/failureDrawing";
-import { pointAt } from "../../worksheets/marine-cooling/figures/dutyPlate";
 import { partsDrawn } from "../../worksheets/marine-cooling/figures/failurePlate";
 import { flowLayout } from "../../worksheets/marine-cooling/figures/flowLayout";
 import { type Flow, flowsOf, type Goal, powerTo } from "../../worksheets/marine-cooling/figures/flows";
@@ -278,18 +277,4 @@ describe("balanceAtSpeed(curve, speed)", () => {
       undefined,
     ]);
   });
-});
-
-test("pointAt(points, speed) is a point itself, lies between two, and is none outside", () => {
-  const point = (speed: number, scale: number) => ({
-    speed,
-    enginePower: 10 * scale,
-    propellerPower: 4 * scale,
-    fuelFlow: scale,
-  });
-  const points = [point(10, 1), point(20, 3)];
-  expect(pointAt(points, 10)).toEqual(point(10, 1));
-  expect(pointAt(points, 20)).toEqual(point(20, 3));
-  expect(pointAt(points, 15)).toEqual(point(15, 2));
-  expect([pointAt(points, 9), pointAt(points, 21)]).toEqual([undefined, undefined]);
 });

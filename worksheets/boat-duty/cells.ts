@@ -3,13 +3,11 @@ import {
   type EngineRoomAir,
   engineRoomAir,
   openingArea,
-  propellerPower,
   roomTemperature,
   shaftLine,
 } from "../../lib/cooling";
 import { adjustmentExponents, fullLoadTorque, powerAdjustment } from "../../lib/engine";
 import { dryAir, saturationVapourPressure } from "../../lib/fluid";
-import { fuelFlowAtLoad } from "../../lib/fuel";
 import { cell, structure } from "../../lib/graph";
 import type {
   Count,
@@ -21,8 +19,7 @@ import type {
   RotationalSpeed,
   Temperature,
 } from "../../lib/quantity";
-import { airFlow } from "../air-demand/cells";
-import { demand } from "../boost/demand";
+import { airFlow, fuelFlow, indicatedPower } from "../air-demand/cells";
 import {
   ambientPressure,
   ambientTemperature,
@@ -33,6 +30,7 @@ import {
   relativeHumidity,
 } from "../brief/cells";
 import { dutyCycle, fuelPropellerExponent } from "../fuel-delivery/inputs";
+import { propellerAt } from "../fuel-delivery/propellerAt";
 import { roomHeat } from "../marine-cooling/balance";
 import { gearEfficiency, seaTemperature } from "../marine-cooling/inputs";
 import { dryExhaust } from "./dryExhaust";
@@ -192,7 +190,8 @@ const curvePoints = 33;
 export const dutyCurve = structure("dutyCurve", {
   label: "Propeller and engine over the speed",
   from: {
-    demand,
+    fuelFlow,
+    indicatedPower,
     idleSpeed,
     ratedSpeed,
     ratedPower,
@@ -211,27 +210,12 @@ export const dutyCurve = structure("dutyCurve", {
         torqueRise: at.torqueRise,
         peakSpeedRatio: at.peakTorqueSpeed as number as Ratio,
       };
-      const propeller = propellerPower({
-        ratedPower: (at.propellerShare * at.ratedPower) as Power,
-        ratedSpeed: at.ratedSpeed,
-        speed,
-        exponent: at.fuelPropellerExponent,
-      });
+      const { power: propeller, fuelFlow } = propellerAt(at, speed);
       return {
         speed,
         engineLimit: (2 * Math.PI * speed * fullLoadTorque(line, speed)) as Power,
         propeller,
-        fuelFlow: fuelFlowAtLoad(
-          {
-            fuelFlow: at.demand.fuelFlow,
-            brakePower: at.demand.powers.brake,
-            indicatedPower: at.demand.powers.indicated,
-          },
-          {
-            speedShare: (speed / at.ratedSpeed) as Fraction,
-            powerShare: (propeller / at.ratedPower) as Fraction,
-          },
-        ),
+        fuelFlow,
       };
     }),
   formula: "P_p = s_{pr} P_b\\left(\\frac{n}{N}\\right)^{x}, \\qquad P_e = 2\\pi n\\,M(n)",

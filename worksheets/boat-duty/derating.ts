@@ -1,32 +1,43 @@
-import { type DemandBuild, type DemandPoint, demandAtTurbineLimit } from "../../lib/charge";
+import { type AttainablePoint, attainable, type OperatingBuild } from "../../lib/charge";
 import { adjustmentExponents, powerAdjustment } from "../../lib/engine";
-import { burntGas, saturationVapourPressure } from "../../lib/fluid";
+import { saturationVapourPressure } from "../../lib/fluid";
 import { structure } from "../../lib/graph";
-import type { Slopes } from "../../lib/numeric";
 import type { Fraction, Power, Pressure, PressureDifference, RotationalSpeed, Temperature } from "../../lib/quantity";
-import { demand, demandBuild } from "../boost/demand";
-import { ambientPressure, ambientTemperature, heatCarrier, ratedSpeed, relativeHumidity } from "../brief/cells";
+import {
+  ambientPressure,
+  ambientTemperature,
+  heatCarrier,
+  ratedPower,
+  ratedSpeed,
+  relativeHumidity,
+} from "../brief/cells";
 import { Later } from "../later";
 import { chargeCooledBy, seaTemperature } from "../marine-cooling/inputs";
-import type { DeratedValue, Derating } from "./deratingSeries";
+import { matchBuild } from "../matching/match";
+import { attained } from "../matching/solved";
+import type { DeratedValue, Derating, DeratingSeries } from "./deratingSeries";
+import { intakeLossOf, withAir, withExhaust, withIntake, withSink } from "./worsened";
 
 interface DeratingFrom {
-  readonly demandBuild: DemandBuild;
-  readonly demand: DemandPoint;
+  readonly matchBuild: OperatingBuild;
+  readonly attained: AttainablePoint;
   readonly ratedSpeed: RotationalSpeed;
+  readonly ratedPower: Power;
   readonly ambientPressure: Pressure;
   readonly ambientTemperature: Temperature;
   readonly relativeHumidity: Fraction;
   readonly seaTemperature: Temperature;
-  readonly seaCools: boolean;
+  /** what the charge coolers are cooled by */
+  readonly sink: "air" | "sea" | "loop";
 }
 
 export const derating = structure("derating", {
   label: "Power with a warmer sea, a warmer room, a clogged intake and a tighter exhaust",
   from: {
-    demandBuild,
-    demand,
+    matchBuild,
+    attained,
     ratedSpeed,
+    ratedPower,
     ambientPressure,
     ambientTemperature,
     relativeHumidity,
@@ -34,15 +45,23 @@ export const derating = structure("derating", {
     heatCarrier,
     chargeCooledBy,
   },
-  compute: ({ heatCarrier, chargeCooledBy, ...at }) =>
-    new Later("derating", { ...at, seaCools: heatCarrier === "seaWater" && chargeCooledBy === "sea" }, deratingOf),
-  formula: "P: \\quad T_6 = T_6(P_b), \\quad A_t = A_t(P_b)",
-  source:
-    "the charge path's loop with the turbines' nozzle area and inlet temperature of the promised power; beside it ISO 3046-1:2002 (from memory)",
+  compute: ({ heatCarrier, chargeCooledBy, ...at }) => {
+    const { refused } = givenBy(at.attained);
+    if (refused !== undefined) {
+      throw new RangeError(
+        `derating: there is no power to lose at the promised speed, since ${refused}; choose other parts on the sheet of the match`,
+      );
+    }
+    return new Later("derating", { ...at, sink: heatCarrier === "air" ? "air" : chargeCooledBy }, deratingOf);
+  },
+  formula:
+    "P_{at} = \\min P_{lim} \\text{ with } T_{sea},\\ T_0,\\ \\Delta p_0 \\text{ or } \\Delta p_7 \\text{ changed}",
+  source: "conservation of mass; first law on every element of the match; beside it ISO 3046-1:2002 (from memory)",
   assumptions: [
-    "The engine is taken as limited by its exhaust's heat; smoke, peak pressure or wheel speed may bind before.",
-    "Compressor and turbine efficiencies stay as they are.",
-    "The standard's line for turbocharged engines with charge cooler is taken: none of its lines knows a driven blower. It does not speak of intake depression and exhaust back pressure.",
+    "Worked out when the hand rests, with the chosen parts of the match: nozzles stay, wastegates keep their springs, and whichever limit is met first ends it.",
+    "Where the smoke limit binds, fuel follows the air. With nozzles that no wastegate relieves, less fuel also drives the turbines less: the loss comes round again, and can be four times that of an engine whose wastegate still has gas to give.",
+    "The standard is for engines that are rated below what they can give, and let exhaust and mixture take a part of it; its loss is smaller. Its line for turbocharged engines with charge cooler is taken: none of its lines knows a driven blower, and it does not speak of intake depression and exhaust back pressure.",
+    "Depression and back pressure are those at the flow of the usual state; the water in each kilogram of air stays.",
   ],
 });
 
@@ -51,171 +70,102 @@ const steps = [-2, -1, 0, 1, 2] as const;
 const losses = [0, 1, 2, 3] as const;
 
 function deratingOf(at: DeratingFrom): Derating {
-  const { demand, demandBuild: build } = at;
-  const promised = demand.powers.brake;
-  const outlet = demand.exhaust.turbineOutletPressure;
-  const turbineInletTemperature = demand.exhaust.turbineInletTemperature;
-  const standardAt = (change: { temperature?: Temperature; sea?: Temperature }): Power => {
-    const factor = (temperature: Temperature, chargeCoolant: Temperature) =>
-      powerAdjustment({
-        pressure: at.ambientPressure,
-        temperature,
-        relativeHumidity: at.relativeHumidity,
-        saturationPressure: saturationVapourPressure(temperature),
-        chargeCoolant,
-        exponents: adjustmentExponents.turbochargedCooled,
-        mechanicalEfficiency: (promised / demand.powers.indicated) as Fraction,
-      }).power;
-    const usual = factor(at.ambientTemperature, at.seaTemperature);
-    const now = factor(change.temperature ?? at.ambientTemperature, change.sea ?? at.seaTemperature);
-    return ((promised * now) / usual) as Power;
-  };
-
-  let slopes: Slopes | undefined;
-  let nearest = demand;
-  const solvedWith = (changed: DemandBuild): Pick<DeratedValue, "solved" | "refused"> => {
-    const area = demand.exhaust.turbineAreaEach;
-    if (area === undefined)
-      return { solved: undefined, refused: "the blower alone gives more air than is asked for; the turbines idle" };
-    try {
-      const found = demandAtTurbineLimit(changed, {
-        engineSpeed: at.ratedSpeed,
-        turbineAreaEach: area,
-        turbineInletTemperature,
-        brakePower: nearest.powers.brake,
-        excessAirRatio: nearest.excessAirRatio,
-        slopes,
-      });
-      slopes = found.slopes;
-      nearest = found.point;
-      return { solved: found.point.powers.brake };
-    } catch (error) {
-      if (!(error instanceof RangeError)) throw error;
-      return { solved: undefined, refused: error.message };
-    }
-  };
-  /** The promised point itself needs no solving, and is where each series sets out. */
-  const valuesOf = (
-    changes: readonly number[],
-    build: (change: number) => DemandBuild,
-    at: (change: number) => number,
-    standard: (change: number) => Power | undefined,
-  ): readonly DeratedValue[] => {
-    const solve = (change: number): DeratedValue => ({
-      at: at(change),
-      ...(change === 0 ? { solved: promised } : solvedWith(build(change))),
-      standard: standard(change),
-    });
-    nearest = demand;
-    const up = changes.filter((change) => change >= 0).map(solve);
-    nearest = demand;
-    const down = changes
-      .filter((change) => change < 0)
-      .toReversed()
-      .map(solve);
-    return [...down.toReversed(), ...up];
-  };
-
-  const withSink = (rise: number): DemandBuild => {
-    const cooler = <C extends { readonly sinkTemperature: Temperature } | undefined>(each: C): C =>
-      each && { ...each, sinkTemperature: (each.sinkTemperature + rise) as Temperature };
-    return {
-      ...build,
-      coolerBeforeBlower: cooler(build.coolerBeforeBlower),
-      coolerAfterBlower: cooler(build.coolerAfterBlower),
-    };
-  };
-  const withAir = (rise: number): DemandBuild => {
-    const surroundings = {
-      ...build.surroundings,
-      temperature: (build.surroundings.temperature + rise) as Temperature,
-    };
-    const warmed = at.seaCools ? build : withSink(rise);
-    return { ...warmed, surroundings };
-  };
-  const intakeLoss =
-    build.surroundings.pressure - demand.path.stations.find(({ key }) => key === "filterOutlet")!.pressure;
-  const withIntake = (loss: number): DemandBuild => ({
-    ...build,
-    filter: { ...build.filter, pressureLoss: (build.filter.pressureLoss * (loss / intakeLoss)) as PressureDifference },
-  });
-  const gas = burntGas({
-    excessAirRatio: demand.excessAirRatio,
-    humidityRatio: build.surroundings.humidityRatio,
-    fuel: build.fuel,
-  });
-  const backPressure = outlet - build.surroundings.pressure;
-  const withExhaust = (loss: number): DemandBuild => ({
-    ...build,
-    exhaustPipe: {
-      massFlow: demand.exhaust.flow,
-      density: gas.density(demand.exhaust.turbineOutletTemperature, outlet),
-      pressureLoss: loss as PressureDifference,
-    },
+  const { matchBuild: build, attained: usual } = at;
+  const { point } = usual;
+  const most = usual.binding.brakePower;
+  const standardAt = standardOf(at, most);
+  const series = (
+    head: Omit<DeratingSeries, "values">,
+    { changes, step }: { readonly changes: readonly number[]; readonly step: number },
+    worse: (by: number) => OperatingBuild,
+    standard?: (value: number) => Power,
+  ): DeratingSeries => ({
+    ...head,
+    values: changes.map((change): DeratedValue => {
+      const value = head.design + step * change;
+      return {
+        at: value,
+        ...(change === 0 ? givenBy(usual) : given(worse(step * change), at.ratedSpeed)),
+        standard: standard?.(value),
+      };
+    }),
   });
 
-  const none = () => undefined;
-  const warmed = (from: number, step: number) => (change: number) => (from + step * change) as Temperature;
-  const [sea, room] = [warmed(at.seaTemperature, 5), warmed(at.ambientTemperature, 8)];
+  const intakeLoss = intakeLossOf(build, point);
+  const backPressure = (point.pipePressure - build.surroundings.pressure) as PressureDifference;
+  const sea = { key: "sea", name: "Sea", kind: "temperature", design: at.seaTemperature } as const;
+  const room = { key: "room", name: "Intake air", kind: "temperature", design: at.ambientTemperature } as const;
+  const depression = { key: "depression", name: "Intake depression", kind: "pressureDifference" } as const;
+  const exhaust = { key: "backPressure", name: "Exhaust back pressure", kind: "pressureDifference" } as const;
   return {
-    promised,
-    turbineInletTemperature,
+    most,
+    binding: usual.binding.name,
+    promised: at.ratedPower,
     series: [
-      ...(at.seaCools
+      ...(at.sink === "sea"
         ? [
-            {
-              key: "sea" as const,
-              name: "Sea",
-              kind: "temperature" as const,
-              design: at.seaTemperature,
-              values: valuesOf(
-                steps,
-                (change) => withSink(5 * change),
-                sea,
-                (change) => standardAt({ sea: sea(change) }),
-              ),
-            },
+            series(
+              sea,
+              { changes: steps, step: 5 },
+              (by) => withSink(build, by),
+              (value) => standardAt({ sea: value as Temperature }),
+            ),
           ]
         : []),
-      {
-        key: "room",
-        name: "Intake air",
-        kind: "temperature",
-        design: at.ambientTemperature,
-        values: valuesOf(
-          steps,
-          (change) => withAir(8 * change),
-          room,
-          (change) => standardAt({ temperature: room(change) }),
-        ),
-      },
-      {
-        key: "depression",
-        name: "Intake depression",
-        kind: "pressureDifference",
-        design: intakeLoss,
-        values:
-          intakeLoss > 0
-            ? valuesOf(
-                losses,
-                (change) => withIntake(intakeLoss + 2500 * change),
-                (change) => intakeLoss + 2500 * change,
-                none,
-              )
-            : [],
-      },
-      {
-        key: "backPressure",
-        name: "Exhaust back pressure",
-        kind: "pressureDifference",
-        design: backPressure,
-        values: valuesOf(
-          losses,
-          (change) => withExhaust(backPressure + 5000 * change),
-          (change) => backPressure + 5000 * change,
-          none,
-        ),
-      },
+      series(
+        room,
+        { changes: steps, step: 8 },
+        (by) => withAir(at.sink === "air" ? withSink(build, by) : build, by),
+        (value) => standardAt({ temperature: value as Temperature }),
+      ),
+      ...(intakeLoss > 0
+        ? [
+            series({ ...depression, design: intakeLoss }, { changes: losses, step: 2500 }, (by) =>
+              withIntake(build, 1 + by / intakeLoss),
+            ),
+          ]
+        : []),
+      series({ ...exhaust, design: backPressure }, { changes: losses, step: 5000 }, (by) =>
+        withExhaust(build, point, (backPressure + by) as PressureDifference),
+      ),
     ],
   };
+}
+
+function given(build: OperatingBuild, speed: RotationalSpeed): Omit<DeratedValue, "at" | "standard"> {
+  try {
+    return givenBy(attainable(build, speed));
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return { solved: undefined, refused: error.message };
+  }
+}
+
+function givenBy({ binding, violated }: AttainablePoint): Omit<DeratedValue, "at" | "standard"> {
+  const [passed] = violated;
+  if (passed) return { solved: undefined, refused: `${inWords(passed.name)} is passed at every load` };
+  if (binding.brakePower > 0) return { solved: binding.brakePower, binding: binding.name };
+  return { solved: undefined, refused: `${inWords(binding.name)} is met before there is power at the flywheel` };
+}
+
+/** A limit's name within a sentence. */
+const inWords = (name: string) => `${name[0]!.toLowerCase()}${name.slice(1)}`;
+
+/** What the standard leaves of a power where air or cooling water are others. */
+function standardOf(at: DeratingFrom, usualPower: Power) {
+  const { powers } = at.attained.point;
+  const factor = (temperature: Temperature, chargeCoolant: Temperature) =>
+    powerAdjustment({
+      pressure: at.ambientPressure,
+      temperature,
+      relativeHumidity: at.relativeHumidity,
+      saturationPressure: saturationVapourPressure(temperature),
+      chargeCoolant,
+      exponents: adjustmentExponents.turbochargedCooled,
+      mechanicalEfficiency: (powers.brake / powers.indicated) as Fraction,
+    }).power;
+  const usual = factor(at.ambientTemperature, at.seaTemperature);
+  return (change: { readonly temperature?: Temperature; readonly sea?: Temperature }): Power =>
+    ((usualPower * factor(change.temperature ?? at.ambientTemperature, change.sea ?? at.seaTemperature)) /
+      usual) as Power;
 }

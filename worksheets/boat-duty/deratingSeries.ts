@@ -1,10 +1,12 @@
-import type { KindName, Power, Temperature } from "../../lib/quantity";
+import type { KindName, Power } from "../../lib/quantity";
 
-/** Power at one value of what is worse, by the solved engine and by the standard. */
+/** The most power at one value of what is worse, by the chosen parts and by the standard. */
 export interface DeratedValue {
   readonly at: number;
   readonly solved: Power | undefined;
-  /** why there is no solved power */
+  /** limit that is met first there */
+  readonly binding?: string;
+  /** why there is no power */
   readonly refused?: string;
   /** power by the standard, where it speaks of this */
   readonly standard: Power | undefined;
@@ -14,13 +16,15 @@ export interface DeratingSeries {
   readonly key: "sea" | "room" | "depression" | "backPressure";
   readonly name: string;
   readonly kind: KindName;
-  /** value at which the power is promised */
+  /** value of this installation */
   readonly design: number;
   readonly values: readonly DeratedValue[];
 }
 
 export interface Derating {
+  /** the most that the parts give in this installation, and the limit that is met first */
+  readonly most: Power;
+  readonly binding: string;
   readonly promised: Power;
-  readonly turbineInletTemperature: Temperature;
   readonly series: readonly DeratingSeries[];
 }

@@ -1,6 +1,7 @@
 import { heatCarrier } from "../brief/cells";
 import { cruiseRange } from "../fuel-delivery/consumption";
 import { exhaustHose, exhaustVelocityLimit, wetExhaustLimit } from "../marine-cooling/inputs";
+import { attainablePower } from "../matching/cells";
 import { caution, drawn, heading, lines, prose, type Sheet, tabulated } from "../sheet";
 import {
   dutyCurve,
@@ -161,7 +162,7 @@ export const boatDutyPage: Sheet = {
     }),
     ...lines(loadFactor, fullPowerShare),
     heading("What warm water, warm air and tight pipes cost"),
-    prose`The engine solved anew with its turbines as they are, and as much power as keeps the gas before them no hotter than at the promised power; beside it the reference-condition standard's own adjustment.`,
+    prose`The most that the chosen parts of the match give at the promised speed, solved anew with each of these a little better and a little worse: ${attainablePower} as things stand; the broken line is the promise. Whichever limit is met first ends it. Beside it stands the reference-condition standard's own adjustment.`,
     drawn(figures, "deratingPlate"),
     ...lines(derating),
   ],

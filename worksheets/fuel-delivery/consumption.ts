@@ -1,4 +1,3 @@
-import { propellerPower } from "../../lib/cooling";
 import { fuelDensity } from "../../lib/fluid";
 import { fuelEndurance, fuelFlowAtLoad, meanDuty } from "../../lib/fuel";
 import { cell, structure } from "../../lib/graph";
@@ -14,6 +13,7 @@ import type {
   Velocity,
 } from "../../lib/quantity";
 import { fuelFlow, indicatedPower } from "../air-demand/cells";
+import { propellerShare } from "../boat-duty/inputs";
 import { ratedPower, ratedSpeed } from "../brief/cells";
 import {
   boatSpeed,
@@ -25,6 +25,7 @@ import {
   tankStart,
   tankVolume,
 } from "./inputs";
+import { anchorOf, propellerAt } from "./propellerAt";
 import { fuelInUse } from "./pumpWork";
 
 export const usableFuel = cell("usableFuel", {
@@ -40,25 +41,17 @@ export const usableFuel = cell("usableFuel", {
   source: "definition",
 });
 
-const phaseOf =
-  (at: { fuelFlow: MassFlow; ratedPower: Power; indicatedPower: Power }) =>
-  (speedShare: number, powerShare: number): MassFlow =>
-    fuelFlowAtLoad(
-      { fuelFlow: at.fuelFlow, brakePower: at.ratedPower, indicatedPower: at.indicatedPower },
-      { speedShare: speedShare as Fraction, powerShare: powerShare as Fraction },
-    );
-
 export const duty = structure("duty", {
   label: "Fuel of each phase of the duty cycle",
   from: { dutyCycle, fuelFlow, ratedPower, indicatedPower },
-  compute: ({ dutyCycle, ...anchor }) => {
-    const flowAt = phaseOf(anchor);
+  compute: ({ dutyCycle, ...at }) => {
+    const anchor = anchorOf(at);
     const whole = dutyCycle.reduce((sum, { time }) => sum + time, 0);
     if (whole <= 0) throw new RangeError("duty: no phase of the duty cycle has a share of the time; give one a share");
     const phases = dutyCycle.map(({ phase, time, speed, power, way }) => ({
       phase,
       timeShare: (time / whole) as Fraction,
-      fuelFlow: flowAt(speed, power),
+      fuelFlow: fuelFlowAtLoad(anchor, { speedShare: speed, powerShare: power }),
       way,
     }));
     const mean = meanDuty(phases);
@@ -131,30 +124,25 @@ export const propellerRange = structure("propellerRange", {
     usableFuel,
     boatSpeed,
     hullExponent,
+    propellerShare,
     fuelPropellerExponent,
     cruiseShare,
   },
   compute: (at) => {
-    const flowAt = phaseOf(at);
     const point = (share: number): RangePoint => {
       const engineSpeed = (at.ratedSpeed * share) as RotationalSpeed;
-      const power = propellerPower({
-        ratedPower: at.ratedPower,
-        ratedSpeed: at.ratedSpeed,
-        speed: engineSpeed,
-        exponent: at.fuelPropellerExponent,
-      });
-      const flow = flowAt(share, power / at.ratedPower);
-      const time = fuelEndurance(at.usableFuel, flow);
+      const { power, fuelFlow } = propellerAt(at, engineSpeed);
+      const time = fuelEndurance(at.usableFuel, fuelFlow);
       const way = (at.boatSpeed * share ** at.hullExponent) as Velocity;
-      return { engineSpeed, power, way, fuelFlow: flow, time, range: (way * time) as Length };
+      return { engineSpeed, power, way, fuelFlow, time, range: (way * time) as Length };
     };
     return { curve: boatShares.map(point), cruise: point(at.cruiseShare) };
   },
-  formula: "s = \\frac{m_t}{\\dot m(\\nu)}\\,v_{boat}\\,\\nu^{x_{hull}}, \\qquad P = P_b\\,\\nu^{x_{prop}}",
+  formula: "s = \\frac{m_t}{\\dot m(\\nu)}\\,v_{boat}\\,\\nu^{x_{hull}}, \\qquad P = s_{pr}\\,P_b\\,\\nu^{x_{prop}}",
   source: "propeller law; Willans's line (from memory)",
   assumptions: [
     "Calm water, clean bottom, one steady speed from full tank to reserve; ν is the share of the promised speed.",
+    "The propeller's share of the promised power stands on the sheet of the boat's duty, whose curve is this one.",
   ],
 });
 
@@ -176,7 +164,7 @@ export const boatRange = cell("boatRange", {
   symbol: "s_{boat}",
   from: { propellerRange },
   compute: ({ propellerRange }) => propellerRange.curve.at(-1)!.range,
-  formula: "s_{boat} = \\frac{m_t}{\\dot m_f}\\,v_{boat}",
-  source: "definition",
+  formula: "s_{boat} = \\frac{m_t}{\\dot m(1)}\\,v_{boat}",
+  source: "propeller law; Willans's line (from memory)",
 });
 

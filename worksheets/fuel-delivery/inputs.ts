@@ -678,7 +678,7 @@ export const dutyCycle = table("dutyCycle", {
 });
 
 export const boatSpeed = setting("boatSpeed", {
-  label: "In a boat: speed at the promised power",
+  label: "In a boat: speed at the promised engine speed",
   symbol: "v_{boat}",
   kind: "velocity",
   hint: "boat",

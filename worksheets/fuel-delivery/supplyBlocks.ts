@@ -1,3 +1,4 @@
+import { propellerShare } from "../boat-duty/inputs";
 import { type Block, caution, drawn, heading, lines, prose, tabulated } from "../sheet";
 import {
   fuelReturnFlow,
@@ -110,7 +111,7 @@ export const supplyBlocks: readonly Block[] = [
     tankLimit,
   ),
   heading("How far it goes"),
-  prose`Over the duty cycle the engine burns ${meanFuelFlow}; from full tank to reserve that is ${runTime}, or ${runDistance}. In a boat at one steady speed it is ${boatRange} at the promised power and ${cruiseRange} at cruise: the propeller's power falls with nearly the third power of its speed.`,
+  prose`Over the duty cycle the engine burns ${meanFuelFlow}; from full tank to reserve that is ${runTime}, or ${runDistance}. In a boat at one steady speed it is ${boatRange} at the promised engine speed, where the propeller takes ${propellerShare} of the promised power, and ${cruiseRange} at cruise: the propeller's power falls with nearly the third power of its speed.`,
   ...lines(dutyCycle, duty),
   tabulated({
     key: "duty",

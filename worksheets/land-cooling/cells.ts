@@ -35,6 +35,7 @@ import {
   ratedPower,
   ratedSpeed,
 } from "../brief/cells";
+import { Later } from "../later";
 import { roomHeat } from "../marine-cooling/balance";
 import { coolantCapacityRate } from "../marine-cooling/circuitState";
 import { jacketHeat, oilHeat } from "../marine-cooling/heats";
@@ -277,21 +278,30 @@ const curveSpeeds = Array.from({ length: 7 }, (_, i) => ((i * 20) / 3.6) as Velo
 export const landCurve = structure("landCurve", {
   label: "Radiator over the vehicle's speed",
   from: { ...rated, ...circuitFrom, ratedSpeed, jacketTemperature },
-  compute: (at): readonly LandCurvePoint[] =>
-    curveSpeeds.map((speed) => {
-      const air = airAt(at, at.ratedSpeed, speed);
-      const open = circuitAt(at, air, 1 as Fraction);
-      return {
-        speed,
-        limitingAir: limitingAirOf(at, air, at.jacketTemperature, open),
-        // a thermostat that stands fully open changes nothing
-        coolant: open.hot >= at.thermostatOpens + at.thermostatSpan ? open.hot : circuitAt(at, air).hot,
-        airFlow: air.volumeFlow,
-      };
-    }),
+  compute: (at) => new Later("landCurve", at, landCurveOf),
   formula: "T_{0,lim}(v)",
   source: "energy balance; affinity laws",
+  assumptions: ["Worked out when the hand rests."],
 });
+
+function landCurveOf(
+  at: Parameters<typeof circuitAt>[0] & {
+    readonly ratedSpeed: RotationalSpeed;
+    readonly jacketTemperature: Temperature;
+  },
+): readonly LandCurvePoint[] {
+  return curveSpeeds.map((speed) => {
+    const air = airAt(at, at.ratedSpeed, speed);
+    const open = circuitAt(at, air, 1 as Fraction);
+    return {
+      speed,
+      limitingAir: limitingAirOf(at, air, at.jacketTemperature, open),
+      // a thermostat that stands fully open changes nothing
+      coolant: open.hot >= at.thermostatOpens + at.thermostatSpan ? open.hot : circuitAt(at, air).hot,
+      airFlow: air.volumeFlow,
+    };
+  });
+}
 
 export const wetBulb = cell("wetBulb", {
   label: "Wet bulb of the air outside",

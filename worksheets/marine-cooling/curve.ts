@@ -92,6 +92,7 @@ export const propellerCurve = structure("propellerCurve", {
   formula: "P(n) = P_b\\left(\\frac{n}{N}\\right)^{x}, \\qquad A_t = \\text{const}",
   source: "conservation of mass and first law at every point; the turbines keep the nozzle area of the promised power",
   assumptions: [
+    "Of a propeller that takes all of the promised power: the heaviest that the cooling may meet, a foul bottom among it.",
     "Efficiencies of compressors and turbines stay as they are; at light load they fall, and the true mixture is a little richer.",
     "Accessories, returning fuel and blower clearances are those of the promised speed; gear loss is in proportion to power.",
     "Wall heat after the correlation chosen, scaled to your share at the promised power.",

@@ -420,7 +420,7 @@ function row(element: ElementKey, lies: "behind" | "beside", share: number, loss
 
 export const rawWaterPumpKind = choice("rawWaterPumpKind", {
   label: "Raw-water pump",
-  options: { impeller: "flexible impeller or other displacement pump", centrifugal: "centrifugal" },
+  options: { impeller: "flexible impeller, or lobes", centrifugal: "centrifugal" },
   value: "impeller",
 });
 

@@ -10,7 +10,7 @@ import { standardAtmosphere } from "../../lib/fluid";
 import { structure } from "../../lib/graph";
 import type { Length, RotationalSpeed } from "../../lib/quantity";
 import { idleSpeed, maximumSpeed, ratedSpeed } from "../brief/cells";
-import { Deferred } from "./deferred";
+import { Later } from "../later";
 import { matchBuild } from "./match";
 import { sweepSpeeds } from "./sweepSpeeds";
 
@@ -44,8 +44,12 @@ const atRest = "Worked out when the hand rests.";
 export const speedRun = structure("speedRun", {
   label: "The most that the parts give, over the engine's speeds",
   from: { matchBuild, idleSpeed, ratedSpeed, maximumSpeed },
-  compute: ({ matchBuild, ...speeds }) =>
-    new Deferred((): readonly SweepPoint[] => sweep(matchBuild, sweepSpeeds(speeds))),
+  compute: (at) =>
+    new Later(
+      "speedRun",
+      at,
+      ({ matchBuild, ...speeds }): readonly SweepPoint[] => sweep(matchBuild, sweepSpeeds(speeds)),
+    ),
   formula: `${attainableFormula} \\text{ at each speed}`,
   source: balances,
   assumptions: [atRest, "Every speed is begun from the one before; one without a balance says why."],
@@ -54,8 +58,8 @@ export const speedRun = structure("speedRun", {
 export const altitudeRun = structure("altitudeRun", {
   label: "The most that the parts give at the promised speed, over altitude",
   from: { matchBuild, ratedSpeed },
-  compute: ({ matchBuild, ratedSpeed }) =>
-    new Deferred((): readonly AltitudePoint[] =>
+  compute: (at) =>
+    new Later("altitudeRun", at, ({ matchBuild, ratedSpeed }): readonly AltitudePoint[] =>
       altitudes.map((altitude) => {
         const { pressure } = standardAtmosphere(altitude);
         const surroundings = { ...matchBuild.surroundings, pressure };
@@ -73,7 +77,7 @@ export const arrangements = structure("arrangements", {
   compute: ({ matchBuild, ratedSpeed }) => {
     const builds = threeArrangements(matchBuild);
     const keys = Object.keys(arrangementNames) as (keyof ThreeArrangements)[];
-    return new Deferred((): readonly ArrangementPoint[] =>
+    return new Later("arrangements", { builds, ratedSpeed }, ({ builds, ratedSpeed }): readonly ArrangementPoint[] =>
       keys.map((key) => ({
         key,
         name: arrangementNames[key],

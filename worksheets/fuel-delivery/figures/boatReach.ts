@@ -14,7 +14,7 @@ export const boatReach = figure({
     const full = curve.at(-1)!;
     const told = (point: typeof full) =>
       `${units.text("length", point.range, "boat")} at ${units.text("velocity", point.way, "boat")}, burning ${units.text("massFlow", point.fuelFlow, "fuel")}`;
-    return `At the promised power the tank reaches ${told(full)}; at cruise ${told(cruise)}.`;
+    return `At the promised engine speed the tank reaches ${told(full)}; at cruise ${told(cruise)}.`;
   },
   draw: (at, { width, units }) => {
     const knots = (value: number) => units.number("velocity", value, "boat");

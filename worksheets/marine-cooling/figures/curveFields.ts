@@ -107,9 +107,12 @@ export function drawCurves({ fields, width, alike }: Curves): SVGSVGElement {
   }
 }
 
-/** Every number that a field must reach up to. */
+/** Every number that a field must reach up to; a limit keeps clear of the field's edges. */
 function heightsOf({ curves, limit }: CurveField): readonly number[] {
-  return [...curves.flatMap(({ points }) => points.map(([, y]) => y)), ...(limit ? [limit.at] : [])];
+  const heights = curves.flatMap(({ points }) => points.map(([, y]) => y));
+  if (!limit || heights.length === 0) return heights;
+  const room = (Math.max(...heights, limit.at) - Math.min(...heights, limit.at)) / 20;
+  return [...heights, limit.at - room, limit.at + room];
 }
 
 /** Where a limit's words stand: above or below its line, at its left or right end, clear of the curves if they leave room. */

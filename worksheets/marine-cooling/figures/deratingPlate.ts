@@ -32,6 +32,9 @@ const opening = {
   backPressure: (value: string) => `An exhaust back pressure of ${value}`,
 } as const;
 
+/** A limit's name within a sentence. */
+const limitOf = (name = "no limit") => `${name[0]!.toLowerCase()}${name.slice(1)} met first`;
+
 const drawnSeries = ({ series }: Derating) => series.filter(({ values }) => values.length > 0);
 
 /** One field for each thing that may be worse, in numbers of the units shown. */
@@ -51,12 +54,13 @@ function fieldsOf(answer: Derating, units: FigureUnits): readonly CurveField[] {
       title: `Power, ${units.unit("power")}`,
       across: `${names[series.key]}, ${units.unit(series.kind, hintOf(series))}`,
       curves: [
-        { name: "solved", points: along("solved"), look: "line-1" },
+        { name: "chosen parts", points: along("solved"), look: "line-1" },
         ...(standard.length > 0 ? [{ name: "standard", points: standard, look: "line-2" as const }] : []),
       ],
       listed: series.values.map(({ at }) => across(at)),
       firstRow,
-      here: { at: across(series.design), text: "as promised" },
+      here: { at: across(series.design), text: "as here" },
+      limit: { at: units.number("power", answer.promised), text: "promised" },
     };
   });
 }
@@ -69,16 +73,17 @@ export const deratingPlate = figure({
   describe: (at, units) => {
     const answer = answerOf(at);
     if (typeof answer === "string") return `Not drawn: ${answer}`;
+    const power = (value: number) => units.text("power", value);
     const sentences = drawnSeries(answer).map((series) => {
       const worst = series.values.at(-1)!;
       const where = opening[series.key](units.text(series.kind, worst.at, hintOf(series)));
       if (worst.solved === undefined) return `${where} has no answer${worst.refused ? `: ${worst.refused}` : ""}.`;
-      const left = `${units.text("power", worst.solved)} by the solved engine, ${share(units, worst.solved / answer.promised)} of the promised`;
-      const beside =
-        worst.standard === undefined ? "" : `; the standard's correction leaves ${units.text("power", worst.standard)}`;
+      const left = `${power(worst.solved)}, ${share(units, worst.solved / answer.most)} of it, with ${limitOf(worst.binding)}`;
+      const beside = worst.standard === undefined ? "" : `; the standard's correction leaves ${power(worst.standard)}`;
       return `${where} leaves ${left}${beside}.`;
     });
-    return sentences.join(" ");
+    const usual = `Here the parts give ${power(answer.most)}, with ${limitOf(answer.binding)}; ${power(answer.promised)} are promised.`;
+    return [usual, ...sentences].join(" ");
   },
   draw: (at, { width, units }) => {
     const answer = answerOf(at);
@@ -89,16 +94,24 @@ export const deratingPlate = figure({
     const answer = answerOf(at);
     const power = units.unit("power");
     return {
-      columns: ["What is worse", "Value", "Unit", ["Solved engine", power], ["Standard's correction", power]],
+      columns: [
+        "What is worse",
+        "Value",
+        "Unit",
+        ["Chosen parts", power],
+        "Limit that is met first",
+        ["Standard's correction", power],
+      ],
       rows:
         typeof answer === "string"
           ? []
           : drawnSeries(answer).flatMap((series) =>
-              series.values.map(({ at: value, solved, standard }) => [
+              series.values.map(({ at: value, solved, binding, standard }) => [
                 names[series.key],
                 units.number(series.kind, value, hintOf(series)),
                 units.unit(series.kind, hintOf(series)),
                 solved === undefined ? "–" : units.number("power", solved),
+                binding ?? "–",
                 standard === undefined ? "–" : units.number("power", standard),
               ]),
             ),

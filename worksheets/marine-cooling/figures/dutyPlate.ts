@@ -30,45 +30,17 @@ const pointsOf = (at: At): readonly DutyPoint[] =>
 /** Shares of the promised speed at which the fuel sheet's range is shown. */
 const shown = [0.4, 0.6, 0.75, 0.85, 1];
 
-/** A point of the propeller's curve at a speed between two of those worked out, each value on the straight line between theirs. */
-export function pointAt(points: readonly DutyPoint[], speed: number): DutyPoint | undefined {
-  const after = points.findIndex((point) => point.speed >= speed * (1 - 1e-9));
-  const [low, high] = [points[Math.max(0, after - 1)], points[after]];
-  if (!low || !high || speed < low.speed) return undefined;
-  const part = high === low ? 1 : (speed - low.speed) / (high.speed - low.speed);
-  const between = (key: keyof DutyPoint) => low[key] + part * (high[key] - low[key]);
-  return {
-    speed,
-    enginePower: between("enginePower"),
-    propellerPower: between("propellerPower"),
-    fuelFlow: between("fuelFlow"),
-  };
-}
-
-/**
- * The boat on this sheet's propeller curve from the slowest on, each as if the whole tank were used for it alone. The
- * fuel sheet tells way and tank, but reckons with a propeller of the full promised power: its range is taken in
- * proportion to the fuel that this propeller asks for.
- */
-export function partsOf(at: At): readonly DutyPart[] {
-  const points = pointsOf(at);
-  return at.propellerRange.curve
+/** The boat on the propeller's curve from the slowest on, each as if the whole tank were used for it alone. */
+const partsOf = (at: At): readonly DutyPart[] =>
+  at.propellerRange.curve
     .filter(({ engineSpeed }) => shown.some((share) => Math.abs(engineSpeed / at.ratedSpeed - share) < 1e-9))
-    .flatMap(({ engineSpeed, way, fuelFlow, range }) => {
-      const own = pointAt(points, engineSpeed);
-      return own
-        ? [
-            {
-              speed: engineSpeed,
-              power: own.propellerPower,
-              fuelFlow: own.fuelFlow,
-              boatSpeed: way,
-              range: (range * fuelFlow) / (own.fuelFlow * densityOf(at)),
-            },
-          ]
-        : [];
-    });
-}
+    .map(({ engineSpeed, power, way, fuelFlow, range }) => ({
+      speed: engineSpeed,
+      power,
+      fuelFlow: fuelFlow / densityOf(at),
+      boatSpeed: way,
+      range,
+    }));
 
 /** Every fourth point of the curve is listed. */
 const listed = (points: readonly DutyPoint[]) => points.map((_, i) => i).filter((i) => i % 4 === 0);
