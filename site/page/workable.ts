@@ -77,12 +77,9 @@ interface Search {
   readonly value: unknown;
 }
 
-/** Halvings: the way between two settings is searched to a millionth of it. */
-const halvings = 20;
-
 /**
- * A setting of an input at which a cell has an answer, next to the edge where it loses it on the way from one that works
- * to the present one, on a whole step where that works too. Nothing for what is no quantity.
+ * The setting of an input, in whole steps, next to the edge where a cell loses its answer on the way from a setting that
+ * works to the present one. Nothing for what is no quantity.
  */
 export function nearestWorkable({ graph, program, inputs, root, key, value }: Search): number | undefined {
   const input = graph.inputs.find((each) => each.key === key);
@@ -92,18 +89,15 @@ export function nearestWorkable({ graph, program, inputs, root, key, value }: Se
   const works = (tried: number): boolean => !isRefusal(program.rerun(start, { [key]: tried }).evaluation.get(cell));
   let [good, bad] = [value as number, inputs[key] as number];
   if (!works(good)) return undefined;
-  for (let i = 0; i < halvings; i += 1) {
-    const middle = (good + bad) / 2;
+  for (;;) {
+    const middle = onStep(input, (good + bad) / 2);
+    if (Math.min(Math.abs(middle - good), Math.abs(middle - bad)) < input.step / 4) return good;
     if (works(middle)) good = middle;
     else bad = middle;
   }
-  // The edge may itself be a whole step, which halving comes no nearer than a hair to.
-  const rounds = bad > good ? [Math.ceil, Math.floor] : [Math.floor, Math.ceil];
-  return rounds.map((round) => onStep(input, good, round)).find(works) ?? good;
 }
 
-function onStep({ span, step }: QuantityInput, value: number, round: (count: number) => number): number {
-  const [lowest, highest] = span as readonly [number, number];
-  const on = lowest + round((value - lowest) / step) * step;
-  return Number(Math.min(highest, Math.max(lowest, on)).toPrecision(12));
+function onStep({ span, step }: QuantityInput, value: number): number {
+  const [lowest] = span as readonly [number, number];
+  return Number((lowest + Math.round((value - lowest) / step) * step).toPrecision(12));
 }

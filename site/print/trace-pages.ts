@@ -41,7 +41,7 @@ function trace(desk: Desk, evaluation: Evaluation, symbols: Symbols, cell: Cell)
 }
 
 /** Type size of formulas, widest line that fits at that size in letters, and the smallest size [pt]. */
-const [usual, letters, smallest] = [11, 56, 6.5];
+const [usual, letters, smallest] = [11, 48, 7];
 
 /** Sets a formula in type small enough for the column, or in several lines: paper has no scroll bar. */
 function fitted(place: HTMLElement, tex: string): void {
