@@ -5,12 +5,13 @@ import { blowerInletPressure, blowerShaftPower } from "../boost/cells";
 import { ambientPressure, ratedSpeed } from "../brief/cells";
 import { injectedVolume } from "../fuel-delivery/cells";
 import { type DeliveryPoint, deliverySweep } from "../fuel-delivery/deliverySweep";
+import { sweptAt } from "../fuel-delivery/sweptAt";
 import { alternatorPower } from "./accessories";
 import { beltRuns } from "./beltRuns";
 import { type ElectricalPoint, electricalBudget } from "./budgets";
 import type { LaidFrontBelt } from "./frontBelts";
 import { hydraulicDisplacement, hydraulicEfficiency, hydraulicPressure } from "./inputs";
-import { type BlowerDuty, blowerTorqueAt, sweptAt } from "./torqueOverSpeed";
+import { type BlowerDuty, blowerTorqueAt } from "./torqueOverSpeed";
 
 type Member = LaidFrontBelt["members"][number];
 

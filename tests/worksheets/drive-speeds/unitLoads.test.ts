@@ -7,10 +7,10 @@ import { beltFits } from "../../../worksheets/drive-speeds/beltFits";
 import { beltLoads } from "../../../worksheets/drive-speeds/beltLoads";
 import { beltRuns, drawnBelts } from "../../../worksheets/drive-speeds/beltRuns";
 import { torsionalShare } from "../../../worksheets/drive-speeds/inputs";
-import { sweptAt } from "../../../worksheets/drive-speeds/torqueOverSpeed";
 import { unitLoads } from "../../../worksheets/drive-speeds/unitLoads";
 import { pumpMeanTorque } from "../../../worksheets/fuel-delivery/cells";
 import { deliverySweep } from "../../../worksheets/fuel-delivery/deliverySweep";
+import { sweptAt } from "../../../worksheets/fuel-delivery/sweptAt";
 import { graph, program } from "../../../worksheets/model";
 
 const declared = declaredValues(graph);
