@@ -18,7 +18,8 @@ export const beltLoads = structure("beltLoads", {
   assumptions: [
     "T are the spans' tensions, M the torques of the units, r the pitch radii, m' the belt's mass for each metre, v its speed and t the directions of the spans.",
     "Locked centres keep the mean tension along the belt; a sprung pulley keeps its own. The run is the one drawn.",
-    "At the peak every torque stands above its mean by the share stated, all at once; the width is that for the mean pull times the service factor, at whichever speed asks for most.",
+    "At the peak every torque stands above its mean by the share stated, all at once; the width is that for the mean pull times the service factor.",
+    "Whichever speed is worst decides: tension and grip among idle, cruise, promised, highest and overspeed; width among the first four, since overspeed lasts a moment.",
     "Teeth in mesh share the pull alike; the first on the tight side carries more.",
   ],
   checks: (loads) => loads.flatMap(loadChecks),

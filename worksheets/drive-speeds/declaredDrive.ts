@@ -85,7 +85,7 @@ export const declaredBelts = [
     name: "Blower belt",
     section: "H14M",
     width: 85,
-    tension: 3000,
+    tension: 3100,
     hold: "locked",
     slide: 40,
     allowed: [1900, 40, 360],

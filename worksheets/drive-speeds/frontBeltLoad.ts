@@ -17,6 +17,11 @@ export interface LoadedSpan {
   readonly pushedIn: Length;
 }
 
+/** How a ribbed belt holds on a pulley at the engine's speed at which it is nearest to slipping. */
+export interface WorstGrip extends Grip {
+  readonly speed: keyof DriveSpeeds;
+}
+
 /** A pulley of a loaded belt. */
 export interface LoadedPulley {
   readonly unit: string;
@@ -27,8 +32,8 @@ export interface LoadedPulley {
   /** pull of the belt on its shaft, running and at rest */
   readonly hub?: HubLoad;
   readonly hubAtRest: Force;
-  /** ribbed belts: pull at the peak against the pull at which it slips */
-  readonly grip?: Grip;
+  /** ribbed belts: pull at the peak against the pull at which it slips, at the worst speed */
+  readonly grip?: WorstGrip;
 }
 
 /** A belt of the front under load. */

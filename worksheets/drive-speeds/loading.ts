@@ -18,7 +18,7 @@ import {
 } from "../../lib/drive";
 import type { Angle, Count, Force, Fraction, Length, MassPerLength, Power, Ratio, Torque } from "../../lib/quantity";
 import { moverOf } from "./fitting";
-import type { FrontBeltLoad, LoadedPulley, LoadedSpan } from "./frontBeltLoad";
+import type { FrontBeltLoad, LoadedPulley, LoadedSpan, WorstGrip } from "./frontBeltLoad";
 import type { LaidFrontBelt } from "./frontBelts";
 import type { UnitLoad } from "./unitLoads";
 
@@ -30,7 +30,8 @@ const pushShare = 1 / 64;
 
 const speedNames = ["idle", "cruise", "rated", "maximum", "overspeed"] as const satisfies readonly (keyof DriveSpeeds)[];
 
-const upToHighest = speedNames.slice(0, 4);
+/** Overspeed is a moment: it can make a belt jump or slip, and wears it out no sooner. */
+const lasting = speedNames.slice(0, 4);
 
 /** What is laid on top of the units' mean torques. */
 interface Factors {
@@ -65,6 +66,9 @@ export function loadedBelt(laid: LaidFrontBelt, loads: readonly UnitLoad[], fact
     speedNames.map((speed) => [speed, runningTensions(heldAt(speed, 1))]),
   ) as unknown as Record<keyof DriveSpeeds, HeldTensions>;
   const peakTimes = 1 + factors.torsionalShare;
+  const peaks = atEach((speed) => atPeak(mean[speed], { held: heldAt(speed, 1), times: peakTimes }));
+  const worst = speedNames.reduce((least, speed) => (peaks[speed].pressing < peaks[least].pressing ? speed : least));
+  const centrifugal = centrifugalTension(mass, laid.beltSpeed.rated);
   // A speed at which another has as much pull and as fast a belt never asks for the most width.
   const outdoes = (other: keyof DriveSpeeds, speed: keyof DriveSpeeds, later: boolean): boolean => {
     const [more, faster] = [
@@ -73,17 +77,9 @@ export function loadedBelt(laid: LaidFrontBelt, loads: readonly UnitLoad[], fact
     ];
     return more >= 0 && faster >= 0 && (more > 0 || faster > 0 || later);
   };
-  // Overspeed is a moment, without load from the engine: tension is judged up to the highest speed.
-  const peaks = upToHighest.map((speed) => {
-    const held = heldAt(speed, peakTimes);
-    return { speed, held, tensions: runningTensions(held) };
-  });
-  const worst = peaks.reduce((least, each) => (each.tensions.pressing < least.tensions.pressing ? each : least));
-  const ratedPeak = peaks.find(({ speed }) => speed === "rated")!;
-  const centrifugal = ratedPeak.held.centrifugalTension;
 
   const meshes = run.pulleys.flatMap(({ teethInMesh }) => (teethInMesh === undefined ? [] : [teethInMesh]));
-  const asking = upToHighest.filter((speed, i) => !upToHighest.some((other, j) => outdoes(other, speed, j > i)));
+  const asking = lasting.filter((speed, i) => !lasting.some((other, j) => outdoes(other, speed, j > i)));
   const widths = asking.map((speed) =>
     orFault(() =>
       beltWidthNeeded({
@@ -100,7 +96,7 @@ export function loadedBelt(laid: LaidFrontBelt, loads: readonly UnitLoad[], fact
   const widthFault = widths.find((width) => typeof width === "string");
   const neededWidth = widthFault === undefined ? (Math.max(...(widths as number[])) as Length) : undefined;
   const standard = neededWidth === undefined ? undefined : standardWidth(section, neededWidth);
-  const { from, to } = run.spans[worst.tensions.loosest]!;
+  const { from, to } = run.spans[peaks[worst].loosest]!;
 
   return {
     ...common,
@@ -112,19 +108,19 @@ export function loadedBelt(laid: LaidFrontBelt, loads: readonly UnitLoad[], fact
         to: span.to,
         length: span.length,
         tension: mean.rated.spans[i]!,
-        peak: ratedPeak.tensions.spans[i]!,
+        peak: peaks.rated.spans[i]!,
         restFrequency: spanFrequency({ ...resting, massPerLength: mass }),
         push: deflectionForce({ ...resting, deflection: pushedIn }),
         pushedIn,
       };
     }),
-    pulleys: pulleysOf(laid, mean.rated, ratedPeak.tensions, centrifugal),
+    pulleys: pulleysOf(laid, mean.rated, centrifugal, worstGrips(laid, speedNames.map((speed) => ({ speed, peak: peaks[speed], centrifugal: centrifugalTension(mass, laid.beltSpeed[speed]) })))),
     pull: atEach((speed) => mean[speed].effectivePull),
     power: atEach((speed) => (mean[speed].effectivePull * laid.beltSpeed[speed]) as Power),
     centrifugal,
-    pressing: worst.tensions.pressing,
-    loosest: { span: `${from} to ${to}`, speed: worst.speed },
-    neededTension: restTensionNeeded(worst.held, factors.slackReserve),
+    pressing: peaks[worst].pressing,
+    loosest: { span: `${from} to ${to}`, speed: worst },
+    neededTension: restTensionNeeded(heldAt(worst, peakTimes), factors.slackReserve),
     ...(neededWidth !== undefined && { neededWidth }),
     ...(standard !== undefined && { standardWidth: standard }),
     ...(widthFault !== undefined && { widthFault: widthFault as string }),
@@ -132,19 +128,50 @@ export function loadedBelt(laid: LaidFrontBelt, loads: readonly UnitLoad[], fact
   };
 }
 
+/** Tensions with every torque so many times as great: what a load adds to a belt that was set goes with the load. */
+function atPeak(mean: HeldTensions, { held, times }: { readonly held: HeldRun; readonly times: number }): HeldTensions {
+  const { restTension, centrifugalTension, sprung } = held;
+  const unloaded = restTension + (sprung === undefined ? 0 : centrifugalTension);
+  const spans = mean.spans.map((tension) => (unloaded + times * (tension - unloaded)) as Force);
+  const least = Math.min(...spans);
+  return {
+    spans,
+    effectivePull: (times * mean.effectivePull) as Force,
+    pressing: (least - centrifugalTension) as Force,
+    loosest: spans.indexOf(least as Force),
+  };
+}
+
+interface AtSpeed {
+  readonly speed: keyof DriveSpeeds;
+  readonly peak: HeldTensions;
+  readonly centrifugal: Force;
+}
+
+/** Grip on every pulley of a ribbed belt at the speed at which it uses most of it; nothing for a toothed one. */
+function worstGrips({ section, run, belt }: LaidFrontBelt, speeds: readonly AtSpeed[]): readonly WorstGrip[] | undefined {
+  if (isToothed(section)) return undefined;
+  const all = speeds.map(({ speed, peak, centrifugal }) => {
+    const { spans } = peak;
+    const each = grips({ run: run!, spans, centrifugalTension: centrifugal, friction: belt.friction, groove: ribGroove });
+    return each.map((grip): WorstGrip => ({ ...grip, speed }));
+  });
+  // Cross-multiplied, so that a loose belt, which slips at nothing, comes out worst.
+  return all.reduce((worst, each) =>
+    worst.map((grip, i) => (each[i]!.pull * grip.slipsAt > grip.pull * each[i]!.slipsAt ? each[i]! : grip)),
+  );
+}
+
 function pulleysOf(
   laid: LaidFrontBelt,
   mean: HeldTensions,
-  peak: HeldTensions,
   centrifugal: Force,
+  held: readonly WorstGrip[] | undefined,
 ): readonly LoadedPulley[] {
   const run = laid.run!;
   const loose = Math.min(...mean.spans) <= 0;
   const running = loose ? undefined : hubLoads({ run, spans: mean.spans, centrifugalTension: centrifugal });
   const resting = hubLoads({ run, spans: run.spans.map(() => laid.belt.tension) });
-  const held = isToothed(laid.section)
-    ? undefined
-    : grips({ run, spans: peak.spans, centrifugalTension: centrifugal, friction: laid.belt.friction, groove: ribGroove });
   return run.pulleys.map(({ name, teethInMesh }, i): LoadedPulley => {
     const pull = (mean.spans[i]! - mean.spans.at(i - 1)!) as Force;
     return {

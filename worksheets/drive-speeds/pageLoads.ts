@@ -1,3 +1,4 @@
+import { blowerTorqueOverDrive, matchedBlowerTorque } from "../matching/cells";
 import { type Block, drawn, heading, lines, prose, tabulated } from "../sheet";
 import { accessoryPower, alternatorPower, electricalLoad, hydraulicPower } from "./accessories";
 import { beltLoads, gripUsed } from "./beltLoads";
@@ -32,7 +33,7 @@ const figures = () => import("./figures");
 /** Loads of units and belts, setting of the tension, and the budgets of current and oil. */
 export const loadBlocks: readonly Block[] = [
   heading("What the units take"),
-  prose`Accessories take ${accessoryPower} from the crank, the fuel pump aside, whether or not the customer's power is asked for. Hydraulic and electrical loads are what the job makes them: state them as they are when the promised power is given. The blower asks for a torque of ${blowerTorque} at its shaft, which is ${blowerBeltPull} in its belt: the tension of the tight span less that of the slack one.`,
+  prose`Accessories take ${accessoryPower} from the crank, the fuel pump aside, whether or not the customer's power is asked for. Hydraulic and electrical loads are what the job makes them: state them as they are when the promised power is given. The blower asks for a torque of ${blowerTorque} at its shaft, which is ${blowerBeltPull} in its belt: the tension of the tight span less that of the slack one. The parts chosen for the match ask for ${matchedBlowerTorque}, ${blowerTorqueOverDrive} times as much. At other speeds belts are reckoned with what the full-load map asks for; what the turbochargers reach there is drawn beside it.`,
   ...lines(
     hydraulicDisplacement,
     hydraulicPressure,
@@ -59,6 +60,7 @@ export const loadBlocks: readonly Block[] = [
       { label: "Cruise", kind: "torque" },
       { label: "Promised", kind: "torque" },
       { label: "Highest", kind: "torque" },
+      { label: "Overspeed", kind: "torque" },
     ],
     rows: (loads) =>
       loads.map(({ unit, power, torqueAt }) => [
@@ -68,6 +70,7 @@ export const loadBlocks: readonly Block[] = [
         torqueAt.cruise,
         torqueAt.rated,
         torqueAt.maximum,
+        torqueAt.overspeed,
       ]),
   }),
   heading("What the belts carry"),
@@ -84,7 +87,7 @@ export const loadBlocks: readonly Block[] = [
   drawn(figures, "beltTensions"),
   tabulated({
     key: "belt-loads",
-    title: "Every belt under load, at the promised speed",
+    title: "Every belt under load: at the promised speed, and where it is worst",
     of: beltLoads,
     columns: [
       { label: "Belt" },
@@ -92,6 +95,7 @@ export const loadBlocks: readonly Block[] = [
       { label: "Pull", kind: "force" },
       { label: "Centrifugal", kind: "force" },
       { label: "Least left, at peaks", kind: "force" },
+      { label: "Worst at" },
       { label: "Set tension", kind: "force" },
       { label: "Needed", kind: "force" },
       { label: "Width", kind: "length" },
@@ -106,6 +110,7 @@ export const loadBlocks: readonly Block[] = [
         load.pull.rated,
         load.centrifugal,
         load.pressing,
+        load.fault === undefined ? speedWords[load.loosest.speed] : "–",
         load.setTension,
         load.neededTension,
         load.width,

@@ -3,6 +3,7 @@ import {
   crankAngleOf,
   injectionDuration,
   mappedDemand,
+  meteredTorque,
   nozzleFlow as nozzleFlowOf,
   pumpAtSpeed,
   sharedInjections,
@@ -17,6 +18,7 @@ import type {
   PressureDifference,
   Ratio,
   RotationalSpeed,
+  Torque,
   VolumePerStroke,
 } from "../../lib/quantity";
 import { cylinders, idleSpeed, maximumSpeed, ratedSpeed } from "../brief/cells";
@@ -55,6 +57,8 @@ export interface DeliveryPoint {
   readonly delivered: MassFlow;
   /** efficiency of the first pump at full filling */
   readonly efficiency: Ratio;
+  /** mean torque at the shaft of each pump, metered to what the rail asks for */
+  readonly torques: readonly Torque[];
   /** crank angle of all fuel at one go */
   readonly angle: CrankAngle;
 }
@@ -108,15 +112,18 @@ export const deliverySweep = structure("deliverySweep", {
         temperature: at.fuelTemperature,
         pressure: (wanted.railPressure / 2) as Pressure,
       });
-      const pumps = at.drivenPumps.pumps.map(({ ratio }) =>
+      const pumpSpeeds = at.drivenPumps.pumps.map(({ ratio }) => (engineSpeed * ratio) as RotationalSpeed);
+      const pumps = pumpSpeeds.map((pumpSpeed) =>
         pumpAtSpeed(at.pumpBuild, {
-          pumpSpeed: (engineSpeed * ratio) as RotationalSpeed,
+          pumpSpeed,
           pressureRise: wanted.railPressure as number as PressureDifference,
           bulkModulus: modulus,
           inletDensity: density,
           dynamicViscosity: at.fuelState.dynamicViscosity as DynamicViscosity,
         }),
       );
+      const delivered = pumps.reduce((sum, { delivery }) => sum + delivery, 0);
+      const asked = burnt + returned;
       const open = nozzleFlowOf({
         area: at.nozzleArea,
         dischargeCoefficient: at.dischargeMet,
@@ -137,9 +144,14 @@ export const deliverySweep = structure("deliverySweep", {
         ...sharedInjections({ ...wanted, pilotShare: at.pilotShare, afterShare: at.afterShare }),
         fullest: (wanted.volumePerStroke * (at.cylinders === 1 ? 1 : 1 + at.cylinderImbalance)) as VolumePerStroke,
         burnt: burnt as MassFlow,
-        asked: (burnt + returned) as MassFlow,
-        delivered: pumps.reduce((sum, { delivery }) => sum + delivery, 0) as MassFlow,
+        asked: asked as MassFlow,
+        delivered: delivered as MassFlow,
         efficiency: pumps[0]!.efficiency,
+        torques: pumps.map((full, i) =>
+          asked > delivered
+            ? full.meanTorque
+            : meteredTorque({ demand: ((asked * full.delivery) / (delivered || 1)) as MassFlow, full, pumpSpeed: pumpSpeeds[i]! }),
+        ),
         angle: crankAngleOf(duration, engineSpeed),
       };
     });

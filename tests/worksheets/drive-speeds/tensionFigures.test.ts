@@ -12,6 +12,7 @@ import { installedRuns } from "../../../worksheets/drive-speeds/figures/installe
 import { panelLayout } from "../../../worksheets/drive-speeds/figures/panelLayout";
 import { ribbon, ribbonEdge } from "../../../worksheets/drive-speeds/figures/ribbon";
 import { unitTorque } from "../../../worksheets/drive-speeds/figures/unitTorque";
+import { attained } from "../../../worksheets/matching/solved";
 import { graph, program } from "../../../worksheets/model";
 import type { Figure } from "../../../worksheets/sheet";
 import { demoIn, demoInstallations } from "../demo";
@@ -62,6 +63,8 @@ describe("a ribbon along a belt", () => {
 });
 
 describe("figures of the drives' loads", () => {
+  const torqueRows = () => unitTorque.table(valuesOf(unitTorque), metric).rows as readonly [string, string, number, number, number][];
+
   test("beltTensions says the tightest and the slackest span of every belt, as the loads have them", () => {
     const words = beltTensions.describe(valuesOf(beltTensions), metric);
     for (const { name, spans } of run().require(beltLoads)) {
@@ -78,12 +81,22 @@ describe("figures of the drives' loads", () => {
   });
 
   test("unitTorque lists for each loaded unit the power that torque and speed make", () => {
-    for (const [unit, , , torque, power] of unitTorque.table(valuesOf(unitTorque), metric).rows as readonly [string, string, number, number, number][]) {
+    for (const [unit, , , torque, power] of torqueRows().filter(([name]) => !name.includes(","))) {
       const member = run().require(beltRuns).flatMap(({ members }) => members).find((each) => each.unit === unit)!;
       const speeds = Object.values(member.at).map((speed) => (torque * 2 * Math.PI * speed) / 1000);
       // One of the five speeds of the unit's own shaft belongs to the row.
       expect(Math.min(...speeds.map((each) => Math.abs(each / power - 1)))).toBeLessThan(1e-9);
     }
+  });
+
+  test("unitTorque draws the blower's torque with the most that the parts give, as the match has it at the promised speed", () => {
+    const solved = torqueRows().filter(([unit]) => unit === "Blower, as the parts give");
+    const { point } = run().require(attained);
+    const promised = solved.find(([, at]) => at === "promised speed")!;
+    expect(promised[3] / point.blowers[0]!.shaftTorque).toBeCloseTo(1, 4);
+    expect(promised[4] / (point.blowers[0]!.shaftPower / 1000)).toBeCloseTo(1, 4);
+    expect(solved.length).toBeGreaterThan(5);
+    expect(unitTorque.describe(valuesOf(unitTorque), metric)).toContain("With the most that the match's parts give, the blower takes up to");
   });
 
   test("driveBudgets names the speeds at which current is missing, and by how much", () => {

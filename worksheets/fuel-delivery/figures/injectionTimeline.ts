@@ -2,7 +2,8 @@ import { cylinderPressureAt } from "../../../lib/fuel";
 import type { CrankAngle } from "../../../lib/quantity";
 import { axisRoom, dimension, figures, type Group, leading, plate, px, spot, textWidth, write } from "../../drawing";
 import { type FigureUnits, figure } from "../../sheet";
-import { latestEnd, peakAngle } from "../inputs";
+import { injectionAngle } from "../cells";
+import { injectionStart, injectionWindow, latestEnd, peakAngle } from "../inputs";
 import { cylinderTrace, injectionCourse } from "../timing";
 import { lineThrough, type Plot, plot } from "./plot";
 
@@ -17,7 +18,7 @@ const pressureHeight = 130;
 export const injectionTimeline = figure({
   key: "injectionTimeline",
   title: "Injections along the crank, and what they spray against",
-  from: { injectionCourse, cylinderTrace, latestEnd, peakAngle },
+  from: { injectionCourse, cylinderTrace, injectionStart, injectionWindow, injectionAngle, latestEnd, peakAngle },
   describe: (at, units) => {
     const { pulses, last } = at.injectionCourse;
     const each = pulses.map(
@@ -29,6 +30,7 @@ export const injectionTimeline = figure({
       `Counted from top dead centre: ${each.join("; ") || "no fuel at 0°"}.`,
       `The pressure in the cylinder is ${units.text("pressure", at.cylinderTrace.compression, "boost")} there and peaks at ${units.text("pressure", at.cylinderTrace.peak, "boost")}.`,
       `The last fuel may come at ${degrees(units, at.latestEnd)}: ${degrees(units, Math.abs(left))} ${left >= 0 ? "are left" : "are missing"}.`,
+      `From the main injection's start ${degrees(units, at.injectionWindow)} are allowed, up to ${degrees(units, windowOf(at).end)}: all fuel at one go takes ${degrees(units, at.injectionAngle)}.`,
     ].join(" ");
   },
   draw: (at, { width, units }) => {
@@ -37,10 +39,11 @@ export const injectionTimeline = figure({
     const rate = (flow: number) => units.number("volumeFlow", flow, "small");
     const bar = (pressure: number) => units.number("pressure", pressure, "boost");
     const margin = 0.08;
-    const from = Math.min(first, 0) - margin;
-    const to = Math.max(last, at.latestEnd, at.peakAngle) + 1.6 * margin;
+    const from = Math.min(first, 0, -at.injectionStart) - margin;
+    const allowed = windowOf(at);
+    const to = Math.max(last, at.latestEnd, at.peakAngle, allowed.end) + 1.6 * margin;
     const highest = Math.max(...pulses.flatMap((pulse) => pulse.rate.map(({ flow }) => flow)), 1e-9);
-    const top = 56;
+    const top = 92;
     const pressureTop = top + rateHeight + axisRoom + 42;
     const { svg, ground } = plate(width, pressureTop + pressureHeight + axisRoom + 4);
     const left = 54;
@@ -54,7 +57,7 @@ export const injectionTimeline = figure({
       top,
       height: rateHeight,
       left,
-      titleAbove: 40,
+      titleAbove: 76,
     });
     const angles = Array.from({ length: 121 }, (_, i) => from + (i / 120) * (to - from));
     const pressures = angles.map((angle) => cylinderPressureAt(at.cylinderTrace, angle as CrankAngle));
@@ -103,6 +106,14 @@ export const injectionTimeline = figure({
       .attr("class", "line-2")
       .attr("data-row", pulses.length + 1)
       .attr("d", lineThrough(angles.map((angle, i) => [lower.x(crank(angle)), lower.y(bar(pressures[i]!))])));
+    windowAbove(ground, upper, {
+      from: crank(allowed.start),
+      to: crank(allowed.end),
+      past: at.injectionAngle > at.injectionWindow,
+      width,
+      words: `${degrees(units, at.injectionWindow)} allowed, all at one go takes ${degrees(units, at.injectionAngle)}`,
+      row: pulses.length + 2,
+    });
     limitAt(ground, upper, { at: crank(at.latestEnd), past: last > at.latestEnd, width, words: `last fuel by ${degrees(units, at.latestEnd)}`, row: pulses.length });
     return svg;
   },
@@ -127,6 +138,7 @@ export const injectionTimeline = figure({
         ...rows,
         ["Latest end allowed", units.number("crankAngle", last), units.number("crankAngle", at.latestEnd), 0, 0],
         ["Peak cylinder pressure", units.number("crankAngle", at.peakAngle), units.number("crankAngle", at.peakAngle), 0, 0],
+        ["Window for all fuel at one go", units.number("crankAngle", windowOf(at).start), units.number("crankAngle", windowOf(at).end), 0, 0],
       ],
     };
   },
@@ -134,6 +146,37 @@ export const injectionTimeline = figure({
 
 function deadCentre(group: Group, { x, top, bottom }: Plot): void {
   group.append("path").attr("class", "center").attr("d", `M${px(x(0))},${bottom}V${top}`);
+}
+
+/** The crank angles between which all fuel at one go may come: the window counts from where the main injection starts. */
+function windowOf(at: { readonly injectionStart: number; readonly injectionWindow: number }) {
+  return { start: -at.injectionStart, end: at.injectionWindow - at.injectionStart };
+}
+
+interface WindowMark {
+  readonly from: number;
+  readonly to: number;
+  readonly past: boolean;
+  readonly width: number;
+  readonly words: string;
+  readonly row: number;
+}
+
+/** A bracket over the plot from the start of a window to its end, which hang down into it. */
+function windowAbove(group: Group, { x, top, bottom }: Plot, { from, to, past, width, words, row }: WindowMark): void {
+  const [begin, end] = [x(from), x(to)];
+  const height = top - 36;
+  spot(group, row, { x: begin, y: height - 20, width: end - begin, height: 26 });
+  group.append("path").attr("class", "dotted").attr("d", `M${px(begin)},${px(height)}V${bottom}M${px(end)},${px(height)}V${bottom}`);
+  dimension(group, begin, end, height, past ? "past" : "");
+  const text = past ? `■ ${words}` : words;
+  const reach = textWidth(text, { bold: true }) / 2;
+  write(group, text, {
+    x: Math.max(2 + reach, Math.min((begin + end) / 2, width - reach - 2)),
+    y: height - 8,
+    anchor: "middle",
+    look: past ? "past" : "strong",
+  });
 }
 
 interface LimitMark {

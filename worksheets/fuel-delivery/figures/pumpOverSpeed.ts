@@ -1,16 +1,20 @@
-import { axisRoom, leading, plate, px, share, spot, textWidth, write } from "../../drawing";
-import { figure } from "../../sheet";
+import { axisRoom, type Group, leading, plate, px, share, spot, textWidth, write } from "../../drawing";
+import { type FigureUnits, figure } from "../../sheet";
 import { deliverySweep, efficientRange } from "../deliverySweep";
 import { drivenPumps } from "../drivenPumps";
-import { ratedSpeed } from "../../brief/cells";
+import { runFrom } from "../../matching/figures/run";
+import { hatchedShape } from "../../matching/figures/shapes";
+import { type BurntAt, burntBetween, burntByParts, piecesOf } from "./airBurns";
 import { between, lineThrough, plot } from "./plot";
 
 const height = 230;
+const keyRow = 18;
 
 export const pumpOverSpeed = figure({
   key: "pumpOverSpeed",
   title: "Fuel asked for and delivered over engine speed",
-  from: { deliverySweep, efficientRange, drivenPumps, ratedSpeed },
+  atRest: true,
+  from: { ...runFrom, deliverySweep, efficientRange, drivenPumps },
   describe: (at, units) => {
     const tight = tightest(at.deliverySweep);
     const spare = tight.delivered / tight.asked - 1;
@@ -19,6 +23,7 @@ export const pumpOverSpeed = figure({
       `At full load the rail asks for at most ${units.text("massFlow", Math.max(...at.deliverySweep.map(({ asked }) => asked)), "fuel")}.`,
       `It is tightest at ${speed(tight.engineSpeed)}, where the pump can deliver ${units.text("massFlow", tight.delivered, "fuel")}: ${share(units, Math.abs(spare))} ${spare >= 0 ? "to spare" : "too little"}.`,
       `The pump works near its best, ${share(units, at.efficientRange.best)}, from ${speed(at.efficientRange.from)} to ${speed(at.efficientRange.to)}.`,
+      beyondTheAir(burntByParts(at, at.deliverySweep), units),
     ].join(" ");
   },
   draw: (at, { width, units }) => {
@@ -26,9 +31,10 @@ export const pumpOverSpeed = figure({
     const rpm = (value: number) => units.number("rotationalSpeed", value);
     const sweep = at.deliverySweep;
     const [low, high] = [sweep[0]!.engineSpeed, sweep.at(-1)!.engineSpeed];
-    const most = Math.max(...sweep.flatMap(({ asked, delivered }) => [asked, delivered]), 1e-9);
+    const parts = burntByParts(at, sweep);
+    const most = Math.max(...sweep.flatMap(({ asked, delivered }) => [asked, delivered]), ...parts.map(({ burnt }) => burnt), 1e-9);
     const top = 40;
-    const { svg, ground } = plate(width, top + height + axisRoom + 2 * leading + 54);
+    const { svg, ground } = plate(width, top + height + axisRoom + 2 * leading + 64 + 3 * keyRow);
     const { x, y, left, right, bottom } = plot(ground, {
       x: [rpm(low), rpm(high)],
       y: [0, flow(most)],
@@ -45,6 +51,14 @@ export const pumpOverSpeed = figure({
     const short = sweep.map(({ asked, delivered }, i) => (asked > delivered ? given[i]! : wanted[i]!));
     if (sweep.some(({ asked, delivered }) => asked > delivered)) {
       ground.append("path").attr("class", "mark-past").attr("d", between(wanted, short));
+    }
+    for (const piece of piecesOf(parts)) {
+      const places = (read: (each: BurntAt) => number) => piece.map((each) => [x(rpm(each.speed)), y(flow(read(each)))] as const);
+      const [own, mapped] = [places((each) => each.burnt), places(({ mapped: each }) => each)];
+      // Only where the map asks for more: elsewhere both edges lie on each other.
+      const beyond = [...own.map((each, i) => (each[1] > mapped[i]![1] ? each : mapped[i]!)), ...mapped.slice().reverse()];
+      ground.append("path").attr("class", "hatch").attr("d", hatchedShape(beyond, 6, Math.PI / 4));
+      ground.append("path").attr("class", "outline").attr("d", lineThrough(own));
     }
     ground.append("path").attr("class", "dotted").attr("d", lineThrough(burnt));
     ground.append("path").attr("class", "line-2").attr("d", lineThrough(given));
@@ -68,10 +82,6 @@ export const pumpOverSpeed = figure({
     const room = left + textWidth(name, { bold: true }) + 14;
     const third = Math.max(Math.floor(sweep.length * 0.42), given.findIndex(([place]) => place > room));
     write(ground, name, { x: given[third]![0] - 8, y: given[third]![1] - 10, anchor: "end", look: "two" });
-    const low1 = Math.floor(sweep.length * 0.45);
-    write(ground, "rail asks for", { x: wanted[low1]![0] + 6, y: wanted[low1]![1] + 24, look: "one" });
-    write(ground, "burnt", { x: burnt[low1]![0] + 6, y: burnt[low1]![1] + 24 + leading, look: "mute" });
-
     const band = bottom + axisRoom + 22;
     const [from, to] = [x(rpm(at.efficientRange.from)), x(rpm(at.efficientRange.to))];
     ground
@@ -96,17 +106,24 @@ export const pumpOverSpeed = figure({
       y: band + 2 * leading + 24,
       look: "mute",
     });
+    keyOf(ground, { at: band + 2 * leading + 48, rows: [
+      ["line-1", "rail asks for"],
+      ["dotted", "of that burnt, as the map has it"],
+      ...(parts.length > 0 ? [["outline", "the parts burn at most; beyond it hatched"] as const] : []),
+    ] });
     return svg;
   },
   table: (at, units) => {
     const flow = units.unit("massFlow", "fuel");
+    const parts = burntByParts(at, at.deliverySweep);
+    const given = (burnt: number | undefined) => (burnt === undefined ? "nothing" : units.number("massFlow", burnt, "fuel"));
     return {
       columns: [
         ["Engine speed", units.unit("rotationalSpeed")],
         ["Burnt", flow],
         ["Rail asks for", flow],
         ["Pumps can deliver", flow],
-        ["To spare", units.unit("fraction")],
+        ["Parts burn at most", flow],
         ["Pump's efficiency", units.unit("fraction")],
       ],
       rows: at.deliverySweep.map((point) => [
@@ -114,12 +131,36 @@ export const pumpOverSpeed = figure({
         units.number("massFlow", point.burnt, "fuel"),
         units.number("massFlow", point.asked, "fuel"),
         units.number("massFlow", point.delivered, "fuel"),
-        units.number("fraction", point.asked > 0 ? point.delivered / point.asked - 1 : 0),
+        given(burntBetween(parts, point.engineSpeed)),
         units.number("fraction", point.efficiency),
       ]),
     };
   },
 });
+
+/** Says whether and where the map has more burnt than the air of the match's parts can burn. */
+function beyondTheAir(parts: readonly BurntAt[], units: FigureUnits): string {
+  const over = parts.filter(({ burnt, mapped }) => mapped > burnt * (1 + 1e-6));
+  if (parts.length === 0) return "The match's parts give no power at any speed.";
+  if (over.length === 0) return "The match's parts can burn all that the map asks for, wherever they give power.";
+  const worst = over.reduce((a, b) => (b.burnt / b.mapped < a.burnt / a.mapped ? b : a));
+  const fuel = (value: number) => units.text("massFlow", value, "fuel");
+  return `At ${over.length} of ${parts.length} speeds the map asks for more fuel than the match's parts can burn; most so at ${units.text("rotationalSpeed", worst.speed)}, where it has ${fuel(worst.mapped)} burnt and they stop at ${fuel(worst.burnt)}, for ${worst.binding.name.toLowerCase()}.`;
+}
+
+interface Key {
+  readonly at: number;
+  readonly rows: readonly (readonly [look: string, words: string])[];
+}
+
+/** Says which line is which. */
+function keyOf(group: Group, { at, rows }: Key): void {
+  rows.forEach(([look, words], i) => {
+    const y = at + i * keyRow;
+    group.append("path").attr("class", look).attr("d", `M2,${y - 4.5}h34`);
+    write(group, words, { x: 44, y });
+  });
+}
 
 function tightest<Point extends { readonly delivered: number; readonly asked: number }>(sweep: readonly Point[]): Point {
   return sweep.reduce((a, b) => (a.delivered / a.asked <= b.delivered / b.asked ? a : b));
