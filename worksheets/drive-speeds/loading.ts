@@ -55,20 +55,20 @@ export function loadedBelt(laid: LaidFrontBelt, loads: readonly UnitLoad[], fact
     return { ...common, ...empty, ...rest, fault: laid.fault! };
   }
 
-  const heldAt = (speed: keyof DriveSpeeds, times: number): HeldRun => ({
-    run,
-    torques: torquesOf(own, speed, times),
-    restTension: belt.tension,
-    centrifugalTension: centrifugalTension(mass, laid.beltSpeed[speed]),
-    ...(sprung && sprung.by !== "centre distance" && { sprung: sprung.member.unit }),
-  });
-  const mean = Object.fromEntries(
-    speedNames.map((speed) => [speed, runningTensions(heldAt(speed, 1))]),
-  ) as unknown as Record<keyof DriveSpeeds, HeldTensions>;
+  const keptBySpring = sprung !== undefined && sprung.by !== "centre distance";
+  const centrifugalAt = atEach((speed) => centrifugalTension(mass, laid.beltSpeed[speed]));
+  const heldAt = (speed: keyof DriveSpeeds, times: number): HeldRun => {
+    const torques = torquesOf(own, speed, times);
+    const held = { run, torques, restTension: belt.tension, centrifugalTension: centrifugalAt[speed] };
+    return keptBySpring ? { ...held, sprung: sprung.member.unit } : held;
+  };
+  const mean = atEach((speed) => runningTensions(heldAt(speed, 1)));
   const peakTimes = 1 + factors.torsionalShare;
-  const peaks = atEach((speed) => atPeak(mean[speed], { held: heldAt(speed, 1), times: peakTimes }));
+  const peaks = atEach((speed) => {
+    const centrifugal = centrifugalAt[speed];
+    return atPeak(mean[speed], { unloaded: belt.tension + (keptBySpring ? centrifugal : 0), centrifugal, times: peakTimes });
+  });
   const worst = speedNames.reduce((least, speed) => (peaks[speed].pressing < peaks[least].pressing ? speed : least));
-  const centrifugal = centrifugalTension(mass, laid.beltSpeed.rated);
   // A speed at which another has as much pull and as fast a belt never asks for the most width.
   const outdoes = (other: keyof DriveSpeeds, speed: keyof DriveSpeeds, later: boolean): boolean => {
     const [more, faster] = [
@@ -114,10 +114,10 @@ export function loadedBelt(laid: LaidFrontBelt, loads: readonly UnitLoad[], fact
         pushedIn,
       };
     }),
-    pulleys: pulleysOf(laid, mean.rated, centrifugal, worstGrips(laid, speedNames.map((speed) => ({ speed, peak: peaks[speed], centrifugal: centrifugalTension(mass, laid.beltSpeed[speed]) })))),
+    pulleys: pulleysOf(laid, { mean: mean.rated, centrifugal: centrifugalAt.rated, held: worstGrips(laid, peaks, centrifugalAt) }),
     pull: atEach((speed) => mean[speed].effectivePull),
     power: atEach((speed) => (mean[speed].effectivePull * laid.beltSpeed[speed]) as Power),
-    centrifugal,
+    centrifugal: centrifugalAt.rated,
     pressing: peaks[worst].pressing,
     loosest: { span: `${from} to ${to}`, speed: worst },
     neededTension: restTensionNeeded(heldAt(worst, peakTimes), factors.slackReserve),
@@ -128,32 +128,34 @@ export function loadedBelt(laid: LaidFrontBelt, loads: readonly UnitLoad[], fact
   };
 }
 
+interface Peak {
+  /** tension of every span if nothing were driven */
+  readonly unloaded: number;
+  readonly centrifugal: Force;
+  readonly times: number;
+}
+
 /** Tensions with every torque so many times as great: what a load adds to a belt that was set goes with the load. */
-function atPeak(mean: HeldTensions, { held, times }: { readonly held: HeldRun; readonly times: number }): HeldTensions {
-  const { restTension, centrifugalTension, sprung } = held;
-  const unloaded = restTension + (sprung === undefined ? 0 : centrifugalTension);
+function atPeak(mean: HeldTensions, { unloaded, centrifugal, times }: Peak): HeldTensions {
   const spans = mean.spans.map((tension) => (unloaded + times * (tension - unloaded)) as Force);
   const least = Math.min(...spans);
   return {
     spans,
     effectivePull: (times * mean.effectivePull) as Force,
-    pressing: (least - centrifugalTension) as Force,
+    pressing: (least - centrifugal) as Force,
     loosest: spans.indexOf(least as Force),
   };
 }
 
-interface AtSpeed {
-  readonly speed: keyof DriveSpeeds;
-  readonly peak: HeldTensions;
-  readonly centrifugal: Force;
-}
+type AtEach<T> = { readonly [At in keyof DriveSpeeds]: T };
 
 /** Grip on every pulley of a ribbed belt at the speed at which it uses most of it; nothing for a toothed one. */
-function worstGrips({ section, run, belt }: LaidFrontBelt, speeds: readonly AtSpeed[]): readonly WorstGrip[] | undefined {
+function worstGrips(laid: LaidFrontBelt, peaks: AtEach<HeldTensions>, centrifugal: AtEach<Force>): readonly WorstGrip[] | undefined {
+  const { section, belt } = laid;
   if (isToothed(section)) return undefined;
-  const all = speeds.map(({ speed, peak, centrifugal }) => {
-    const { spans } = peak;
-    const each = grips({ run: run!, spans, centrifugalTension: centrifugal, friction: belt.friction, groove: ribGroove });
+  const all = speedNames.map((speed) => {
+    const { spans } = peaks[speed];
+    const each = grips({ run: laid.run!, spans, centrifugalTension: centrifugal[speed], friction: belt.friction, groove: ribGroove });
     return each.map((grip): WorstGrip => ({ ...grip, speed }));
   });
   // Cross-multiplied, so that a loose belt, which slips at nothing, comes out worst.
@@ -162,12 +164,13 @@ function worstGrips({ section, run, belt }: LaidFrontBelt, speeds: readonly AtSp
   );
 }
 
-function pulleysOf(
-  laid: LaidFrontBelt,
-  mean: HeldTensions,
-  centrifugal: Force,
-  held: readonly WorstGrip[] | undefined,
-): readonly LoadedPulley[] {
+interface OnPulleys {
+  readonly mean: HeldTensions;
+  readonly centrifugal: Force;
+  readonly held: readonly WorstGrip[] | undefined;
+}
+
+function pulleysOf(laid: LaidFrontBelt, { mean, centrifugal, held }: OnPulleys): readonly LoadedPulley[] {
   const run = laid.run!;
   const loose = Math.min(...mean.spans) <= 0;
   const running = loose ? undefined : hubLoads({ run, spans: mean.spans, centrifugalTension: centrifugal });
@@ -187,11 +190,13 @@ function pulleysOf(
 }
 
 function torquesOf(own: readonly UnitLoad[], speed: keyof DriveSpeeds, times: number): UnitTorques {
-  return Object.fromEntries(own.map(({ unit, torqueAt }) => [unit, (torqueAt[speed] * times) as Torque]));
+  const torques: Record<string, Torque> = {};
+  for (const { unit, torqueAt } of own) torques[unit] = (torqueAt[speed] * times) as Torque;
+  return torques;
 }
 
-function atEach<T>(f: (speed: keyof DriveSpeeds) => T): { readonly [At in keyof DriveSpeeds]: T } {
-  return Object.fromEntries(speedNames.map((speed) => [speed, f(speed)])) as { readonly [At in keyof DriveSpeeds]: T };
+function atEach<T>(f: (speed: keyof DriveSpeeds) => T): AtEach<T> {
+  return { idle: f("idle"), cruise: f("cruise"), rated: f("rated"), maximum: f("maximum"), overspeed: f("overspeed") };
 }
 
 function orFault<T>(f: () => T): T | string {

@@ -63,7 +63,7 @@ export const driveBudgets = figure({
     });
     write(ground, `Current, ${units.unit("electricCurrent")}`, { x: 2, y: 16, look: "band" });
     write(ground, `Oil, ${units.unit("volumeFlow", "coolant")}`, { x: 2, y: second.top - 14, look: "band" });
-    drawSpeeds(ground, { axis, speeds, top: first.top, bottom: second.bottom, units, width });
+    drawSpeeds(ground, { axis, speeds, top: first.top, bottom: second.bottom, plots: [first, second], units, width });
     plot(ground, axis, first, {
       points: electricalBudget.map((point) => supply(speeds[point.speed], point, units)),
       names: ["alternator", "loads"],

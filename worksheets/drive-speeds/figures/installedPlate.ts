@@ -27,7 +27,7 @@ export function drawInstalled(all: readonly Front[], differences: readonly Diffe
   const looks = looksOf(all);
   let foot = 0;
   for (const { panels, height } of rows) {
-    const top = foot + 34;
+    const top = foot + (foot === 0 ? 34 : 56);
     for (const { at, left, width: across } of panels) {
       const { label, beltRuns } = all[at]!;
       const box = { x: left, y: top, width: across, height };

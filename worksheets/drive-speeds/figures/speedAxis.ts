@@ -24,12 +24,14 @@ interface Drawn {
   readonly speeds: DriveSpeeds;
   readonly top: number;
   readonly bottom: number;
+  /** Tops and bottoms of the plots, where several stand above each other: the lines leave what is between free. */
+  readonly plots?: readonly { readonly top: number; readonly bottom: number }[];
   readonly units: FigureUnits;
   readonly width: number;
 }
 
 /** A fine line up the plot at each of the engine's speeds, its name above it and its number below. */
-export function drawSpeeds(group: Group, { axis, speeds, top, bottom, units, width }: Drawn): void {
+export function drawSpeeds(group: Group, { axis, speeds, top, bottom, plots, units, width }: Drawn): void {
   const places = engineSpeeds.map(({ key, word }) => ({
     x: axis.x(speeds[key]),
     word,
@@ -38,7 +40,7 @@ export function drawSpeeds(group: Group, { axis, speeds, top, bottom, units, wid
   group
     .append("path")
     .attr("class", "grid")
-    .attr("d", places.map(({ x }) => `M${px(x)},${bottom}V${top}`).join(""));
+    .attr("d", (plots ?? [{ top, bottom }]).map((each) => places.map(({ x }) => `M${px(x)},${each.bottom}V${each.top}`).join("")).join(""));
   group.append("path").attr("class", "axis").attr("d", `M${px(axis.ends[0])},${bottom}H${px(axis.ends[1])}`);
   // Words that would touch stand a line higher.
   const inside = (x: number, size: number) => Math.min(Math.max(x, size / 2 + 1), width - size / 2 - 1);

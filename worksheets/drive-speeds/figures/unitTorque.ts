@@ -40,7 +40,7 @@ export const unitTorque = figure({
     const speeds = at.beltRuns[0]!.members[0]!.at;
     const shown = (torque: number) => units.number("torque", torque);
     const names = all.map(({ unit, torque }) => `${unit} ${figures(shown(torque), 3)}`);
-    const right = width < narrow ? width - 8 : width - widest(names, { bold: true }) - 12;
+    const right = width < narrow ? width - 20 : width - widest(names, { bold: true }) - 12;
     const axis = speedAxis(speeds, [44, right]);
     const [top, bottom] = [26 + speedRoom.above, 26 + speedRoom.above + height];
     const listed = width < narrow ? all.length * 18 + 8 : 0;
@@ -72,7 +72,7 @@ export const unitTorque = figure({
       const [ex, ey] = points.at(-1)!;
       if (width < narrow) {
         const row = bottom + speedRoom.below + 14 + 18 * i;
-        write(ground, String(i + 1), { x: Math.min(ex + 3, width - 8), y: places[i]! + 4.5, look: "strong" });
+        write(ground, String(i + 1), { x: ex + 8, y: places[i]! + 4.5, look: "strong" });
         ground.append("path").attr("class", own).attr("stroke-dasharray", own === "torque" ? dashes[i % dashes.length]! : null).attr("d", `M26,${row - 4.5}h34`);
         write(ground, String(i + 1), { x: 2, y: row, look: "strong" });
         write(ground, `${each.unit}, ${reading(units, "torque", each.torque)}`, { x: 68, y: row });
