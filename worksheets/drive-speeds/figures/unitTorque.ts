@@ -138,7 +138,7 @@ function keyOf(ground: Group, { at, dash }: { readonly at: number; readonly dash
   ground.append("path").attr("class", "torque").attr("stroke-dasharray", dash).attr("d", `M2,${at - 4.5}h34`);
   write(ground, "blower, with the most that the parts give", { x: 44, y: at });
   ground.append("path").attr("class", "dotted").attr("d", `M2,${at + 13.5}h34`);
-  write(ground, "blower, as the map asks: so belts are reckoned", { x: 44, y: at + 18 });
+  write(ground, "blower, as the map asks: for the belts", { x: 44, y: at + 18 });
 }
 
 /** The engine's speed at which a unit's torque is greatest; the slowest of several alike. */
