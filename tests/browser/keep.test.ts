@@ -35,7 +35,7 @@ const chosen = (name: string, body: string | object) => ({
   mimeType: "application/json",
   buffer: Buffer.from(typeof body === "string" ? body : JSON.stringify(body)),
 });
-const choose = (page: Page, name: string, body: string | object) => page.locator("input[type=file]").setInputFiles(chosen(name, body));
+const choose = (page: Page, name: string, body: string | object) => page.locator("input[type=file][accept*=json]").setInputFiles(chosen(name, body));
 const until = (what: () => Promise<unknown>) => expect.poll(what, { timeout: 5000, interval: 50 });
 
 describe("what is changed is kept", () => {
@@ -332,7 +332,7 @@ test("markup in names, labels, notes and units' names of files and links is show
     note: bad,
     [bad]: bad,
     installations: demo.installations.map((each: object) => ({ ...each, label: bad, note: bad })),
-    inputs: { ...demo.inputs, [bad]: 1, accessoryRun: demo.inputs.accessoryRun.map((row: object) => ({ ...row, unit: "<b>x</b>" })) },
+    inputs: { ...demo.inputs, [bad]: 1, frontPulleys: demo.inputs.frontPulleys.map((row: object) => ({ ...row, unit: "<b>x</b>" })) },
   };
   const only = await tab();
   await choose(only.page, "<b>bad</b>.json", file);

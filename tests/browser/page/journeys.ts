@@ -48,7 +48,7 @@ export function journeys(open: Open): void {
     const before = await fieldOf(page, "ratedPower").inputValue();
     const file = JSON.parse(await savedFile(page));
     file.inputs.ratedPower = "30 psj";
-    await page.setInputFiles("input[type=file]", { name: "bad.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(file)) });
+    await page.setInputFiles("input[type=file][accept*=json]", { name: "bad.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(file)) });
     await page.waitForFunction(() => document.body.textContent?.includes("inputs.ratedPower"));
     expect(await fieldOf(page, "ratedPower").inputValue()).toBe(before);
     expect(await page.locator("h1").textContent()).toBe("Hollowfell 10.2");
