@@ -86,6 +86,14 @@ const keys = [
   "picks",
   "heatFlows",
   "seaWaterLine",
+  "curveFlows",
+  "closedCircuits",
+  "pumpPlate",
+  "failurePlate",
+  "dutyPlate",
+  "deratingPlate",
+  "landPlate",
+  "towerPlate",
   "altitude",
   "powerOverSpeed",
   "chargeSteps",
@@ -104,6 +112,7 @@ test("the page has the figures that this test names", async () => {
 describe.each(keys)("%s", (key) => {
   test("is walked mark by mark with the arrow keys, to both ends, and left with Escape", async () => {
     const shown = await figure(key);
+    await expect.poll(() => line(shown)).not.toBe("");
     const hint = await line(shown);
     await shown.locator(".drawing").focus();
     await page.keyboard.press("End");
