@@ -1,4 +1,4 @@
-import type { Browser, Page } from "playwright-core";
+import type { Browser, Locator, Page } from "playwright-core";
 import { type FrameWork, frameWork, type TraceEvent } from "./frames";
 import { type Measured, timingOf } from "./measure";
 
@@ -54,8 +54,7 @@ async function dragFrames(
 ): Promise<readonly FrameWork[] | null> {
   const slider = page.locator(`input[type=range][data-input="${key}"]`).first();
   if ((await slider.count()) === 0) return null;
-  await slider.scrollIntoViewIfNeeded();
-  const box = (await slider.boundingBox())!;
+  const box = await settledBox(slider);
   const y = box.y + box.height / 2;
   const place = await slider.evaluate((element) => {
     const { value, min, max } = element as HTMLInputElement;
@@ -76,6 +75,18 @@ async function dragFrames(
   const trace = JSON.parse((await browser.stopTracing()).toString("utf8")) as { traceEvents: readonly TraceEvent[] };
   await page.mouse.up();
   return frameWork(trace.traceEvents);
+}
+
+/** Where a slider stands once the figures above it have come and move it no more. */
+async function settledBox(slider: Locator): Promise<{ readonly x: number; readonly y: number; readonly width: number; readonly height: number }> {
+  let last = -1;
+  for (;;) {
+    await slider.scrollIntoViewIfNeeded();
+    const box = (await slider.boundingBox())!;
+    if (box.y === last) return box;
+    last = box.y;
+    await new Promise((resolve) => setTimeout(resolve, 700));
+  }
 }
 
 /** One move of the mouse, and time for one frame. */
