@@ -2,7 +2,7 @@ import type { Drawing } from "../../worksheets/sheet";
 import { h } from "../dom";
 import { guarded } from "./crash";
 import type { Desk } from "./desk";
-import { figurePart } from "./figure";
+import { figurePart, watchesOf } from "./figure";
 import type { Parts } from "./parts";
 
 /** Figures are fetched this far off the screen. */
@@ -17,8 +17,7 @@ export function figurePlace(desk: Desk, parts: Parts, drawing: Drawing): HTMLEle
       const figure = await drawing.fetch();
       // Few figures are boards.
       const boardOf = figure.board && (await import("../board")).createBoard;
-      const watches = Object.values({ ...figure.from, ...figure.follow?.from }).map(({ key }) => key);
-      place.replaceChildren(parts.add(guarded(`The figure "${figure.title}"`, watches, () => figurePart(desk, figure, boardOf))).element);
+      place.replaceChildren(parts.add(guarded(`The figure "${figure.title}"`, watchesOf(figure), () => figurePart(desk, figure, boardOf))).element);
     } catch {
       const again = h("button", { type: "button", class: "quiet", onclick: () => void fetchIt() }, "Try again");
       place.replaceChildren(h("p", { class: "remark", role: "status" }, "The figure could not be fetched. ", again));

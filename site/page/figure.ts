@@ -154,12 +154,17 @@ export function figurePart(desk: Desk, figure: Figure, boardOf?: typeof createBo
 
   return {
     element,
-    watches: Object.values({ ...figure.from, ...figure.follow?.from }).map(({ key }) => key),
+    watches: watchesOf(figure),
     refresh: () => {
       follow();
       redraw();
     },
   };
+}
+
+/** Keys of what a figure is drawn from, and of what moves on it. */
+export function watchesOf({ from, follow }: Figure): readonly string[] {
+  return Object.values({ ...from, ...follow?.from }).map(({ key }) => key);
 }
 
 /** Title and description within the drawing, for those who come upon it alone. */

@@ -1,26 +1,11 @@
 import { expect, test } from "vitest";
 import * as drive from "../../../lib/drive";
+import { member } from "./member";
 import { mm, type Plain, plain } from "./plain";
 
 const drawnBelt = plain(drive.drawnBelt<drive.DriveMember>);
 const drivePicks = plain(drive.drivePicks);
 const beltRun = plain(drive.beltRun);
-
-const member = (unit: string, own: Partial<Plain<drive.DriveMember>>): Plain<drive.DriveMember> => ({
-  unit,
-  role: unit,
-  contact: "toothed",
-  teeth: 0,
-  diameter: 0.1,
-  x: 0,
-  y: 0,
-  shaftEnd: "forward",
-  mustTurn: "either",
-  lowestSpeed: 0,
-  highestSpeed: 0,
-  burstSpeed: 0,
-  ...own,
-});
 
 /** Invented: a crank, an idler on the slack side and a blower on 14 mm pitch. */
 const front = {

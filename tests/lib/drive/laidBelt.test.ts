@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import * as drive from "../../../lib/drive";
+import { member } from "./member";
 import { gap, mm, type Plain, plain } from "./plain";
 
 const laidBelt = plain(drive.laidBelt<drive.DriveMember>);
@@ -8,21 +9,6 @@ const ratiosAllowed = plain(drive.ratiosAllowed);
 const toothPairs = plain(drive.toothPairs);
 const ribbedDriveRatio = plain(drive.ribbedDriveRatio);
 
-const member = (unit: string, own: Partial<Plain<drive.DriveMember>>): Plain<drive.DriveMember> => ({
-  unit,
-  role: unit,
-  contact: "toothed",
-  teeth: 0,
-  diameter: 0.1,
-  x: 0,
-  y: 0,
-  shaftEnd: "forward",
-  mustTurn: "either",
-  lowestSpeed: 0,
-  highestSpeed: 0,
-  burstSpeed: 0,
-  ...own,
-});
 const speeds = { idle: 13, cruise: 40, rated: 50, maximum: 55, overspeed: 60 };
 const belt = (section: drive.BeltSection, members: readonly Plain<drive.DriveMember>[]) =>
   laidBelt({ name: "belt", section, members, crankRotation: "clockwise", speeds });
