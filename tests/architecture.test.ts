@@ -153,7 +153,7 @@ describe("imports", () => {
 });
 
 test("lib, and all that the cells of the worksheets rest on, know no page, no drawing, no clock and no chance", () => {
-  const cells = inHouse("worksheets").filter(({ path }) => /\/(?:cells|inputs)\.ts$/.test(path));
+  const cells = inHouse("worksheets").filter(({ path }) => /\/(?:cells|inputs)(?:\/index)?\.ts$/.test(path));
   expect(cells.length).toBeGreaterThan(0);
   const wrong = reachedFrom([...inHouse("lib"), ...cells]).flatMap((source) => [
     ...source.packages.map((name) => told(source, `imports ${name}`)),

@@ -1,0 +1,53 @@
+import { table } from "../../../lib/graph";
+import { column, setting } from "../../setting";
+import { share } from "./share";
+
+export const fuelCurve = table("fuelCurve", {
+  label: "Full load over speed",
+  note: "Fuel of a stroke and rail pressure as the controller's map has them at full load, each over its value at the promised speed. Straight lines between the rows.",
+  columns: {
+    speed: column({ label: "Engine speed, over the promised", kind: "fraction", unit: "%", span: [5, 150], step: 1 }),
+    quantity: column({ label: "Fuel of a stroke", kind: "fraction", unit: "%", span: [0, 200], step: 1 }),
+    pressure: column({ label: "Rail pressure", kind: "fraction", unit: "%", span: [15, 130], step: 1 }),
+  },
+  rows: [2, 12],
+  value: [
+    { speed: share(24), quantity: share(48), pressure: share(42) },
+    { speed: share(45), quantity: share(92), pressure: share(75) },
+    { speed: share(62), quantity: share(110), pressure: share(92) },
+    { speed: share(80), quantity: share(107), pressure: share(100) },
+    { speed: share(100), quantity: share(100), pressure: share(100) },
+    { speed: share(108), quantity: share(35), pressure: share(92) },
+  ],
+});
+
+export const cylinderImbalance = setting("cylinderImbalance", {
+  label: "Fuel of the fullest cylinder above the mean",
+  symbol: "\\delta_z",
+  kind: "fraction",
+  unit: "%",
+  value: 3,
+  span: [0, 25],
+  step: 0.5,
+  note: "New injectors of one batch lie within 2 to 4 % of each other, worn ones within 10: common practice, no source.",
+});
+
+export const pilotShare = setting("pilotShare", {
+  label: "Fuel in the pilot injection",
+  symbol: "\\sigma_{pi}",
+  kind: "fraction",
+  unit: "%",
+  value: 2,
+  span: [0, 20],
+  step: 0.5,
+});
+
+export const afterShare = setting("afterShare", {
+  label: "Fuel in the after-injection",
+  symbol: "\\sigma_{af}",
+  kind: "fraction",
+  unit: "%",
+  value: 0,
+  span: [0, 30],
+  step: 0.5,
+});
