@@ -38,6 +38,8 @@ import * as fuelTiming from "./fuel-delivery/timing";
 import * as landCells from "./land-cooling/cells";
 import * as landInputs from "./land-cooling/inputs";
 import * as marineBalance from "./marine-cooling/balance";
+import * as balanceInputs from "./marine-cooling/balanceInputs";
+import * as balanceRuns from "./marine-cooling/balanceRuns";
 import * as marineCells from "./marine-cooling/cells";
 import * as marineCircuit from "./marine-cooling/circuit";
 import * as marineCold from "./marine-cooling/cold";
@@ -91,6 +93,7 @@ export const nodesBySheet: Readonly<Record<string, readonly Node[]>> = {
   ),
   "marine-cooling": nodesOf(
     marineInputs,
+    balanceInputs,
     rawWater,
     suction,
     marineBalance,
@@ -99,6 +102,7 @@ export const nodesBySheet: Readonly<Record<string, readonly Node[]>> = {
     marineCold,
     marineCells,
     marineCurve,
+    balanceRuns,
     marineFailures,
   ),
   "boat-duty": nodesOf(dutyInputs, boatExhaustLoss, boatExhaust, boatDryExhaust, dutyCells, derating),

@@ -19,6 +19,15 @@ const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
     maximumSpeed: 43.3,
     flowsSpeed: 0.62,
   },
+  "boat at a part of full load": {
+    heatCarrier: "seaWater",
+    ratedPower: 387770,
+    ratedSpeed: 40,
+    maximumSpeed: 43.3,
+    flowsAlong: "fullLoad",
+    flowsLoad: 0.85,
+    flowsSpeed: 0.8,
+  },
   "one meter, one turbocharger, small holes": {
     heatCarrier: "seaWater",
     ratedPower: 6e5,
@@ -152,6 +161,16 @@ test("figures that are drawn at rest tell in words why they have no answer, and 
       expect(labels.slice(1).join(" ")).toBe("the water boils at 120 °C; give it more flow");
     }
   }
+});
+
+test("curveFlows has a mark that sets the speed of the flows along its upper edge, where that lies on the curve", async () => {
+  const changes = cases["boat at a part of full load"]!;
+  const { settable } = await show({ key: "curveFlows", changes, width: 760, system: "SI" });
+  expect(settable).toHaveLength(1);
+  expect(settable[0]!.input).toBe("flowsSpeed");
+  expect(settable[0]!.track).toBeGreaterThan(10);
+  const beyond = { ...changes, flowsAlong: "propeller", flowsSpeed: 1.1 };
+  expect((await show({ key: "curveFlows", changes: beyond, width: 760, system: "SI" })).settable).toEqual([]);
 });
 
 test("a label that lies over another is found", async () => {

@@ -331,15 +331,20 @@ describe("figures of the sheets", () => {
     },
   );
 
-  test("heatFlows shows the promised power at once, and any other point of the propeller's curve when the hand rests", () => {
-    const slow = (flowsSpeed: number) => (heatFlows.atRest as (values: never) => boolean)({ flowsSpeed } as never);
-    expect([1, 0.99, 0.4].map(slow)).toEqual([false, true, true]);
-    const words = [1, 0.75, 0.2].map((flowsSpeed) =>
-      heatFlows.describe(valuesOf(heatFlows, { ...boat, flowsSpeed }) as never, metric),
-    );
-    expect(words[0]).toMatch(/^At 2400 rpm, /);
-    expect(words[1]).toMatch(/^At 1800 rpm, /);
-    expect(words[2]).toMatch(/^Not drawn: at this speed .* choose a higher speed\.$/);
+  test("heatFlows shows the promised power at once, and any other point when the hand rests", () => {
+    const waits = (along: string, speed: number, load: number) =>
+      (heatFlows.atRest as (values: never) => boolean)({ flowsAlong: along, flowsSpeed: speed, flowsLoad: load } as never);
+    expect(waits("propeller", 1, 1)).toBe(false);
+    expect([waits("propeller", 0.99, 1), waits("propeller", 1, 0.9), waits("fullLoad", 1, 1)]).toEqual([true, true, true]);
+    const words = (changes: object) =>
+      heatFlows.describe(valuesOf(heatFlows, { ...boat, ...changes }) as never, metric);
+    expect(words({})).toMatch(/^At 2400 rpm, .* All parts together leave nothing over\. /);
+    expect(words({ flowsSpeed: 0.75 })).toMatch(/^At 1800 rpm on the propeller's curve, .* leave nothing over\. /);
+    expect(words({ flowsSpeed: 0.75, flowsLoad: 0.5 })).toMatch(/^At 1800 rpm on 50 % of the propeller's load, /);
+    expect(words({ flowsAlong: "fullLoad", flowsSpeed: 1.05 })).toMatch(/^At 2520 rpm on full load, /);
+    expect(words({ flowsSpeed: 0.2 })).toMatch(/^Not drawn: the speed set is 480 rev\/min, below idle; choose /);
+    expect(words({ flowsSpeed: 1.05 })).toMatch(/^Not drawn: .* ends at 2400 rev\/min, .* choose a lower speed, or full load$/);
+    expect(words({ flowsAlong: "fullLoad", flowsSpeed: 1.2 })).toMatch(/^Not drawn: .* the highest speed of the engine; /);
   });
 
   test("powerStaircase tells the air that the meters cannot read", () => {

@@ -1,8 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { textWidth } from "../../worksheets/drawing";
-import type { CurvePoint } from "../../worksheets/marine-cooling/curve";
-import { balanceAtSpeed } from "../../worksheets/marine-cooling/figures/balanceAtSpeed";
 import { timeText } from "../../worksheets/marine-cooling/figures/failureDrawing";
 import { partsDrawn } from "../../worksheets/marine-cooling/figures/failurePlate";
 import { flowLayout } from "../../worksheets/marine-cooling/figures/flowLayout";
@@ -231,50 +229,4 @@ test("partsDrawn(parts) keeps what passes its limit, soonest first, and of the r
   expect(partsDrawn([past, jacket]).map(({ name }) => name)).toEqual(["jacket"]);
   // Where nothing moves, the nearest is told all the same.
   expect(partsDrawn([part("a", 300, 300, 350), part("b", 300, 300, 310)]).map(({ name }) => name)).toEqual(["b"]);
-});
-
-describe("balanceAtSpeed(curve, speed)", () => {
-  const point = (speed: number, shaft: number, jacket: number): CurvePoint =>
-    ({
-      speed,
-      balance: {
-        fuel: shaft + jacket,
-        lines: [
-          { key: "shaft", name: "Shaft", power: shaft, goal: "work" },
-          { key: "jacket", name: "Jacket", power: jacket, goal: "sea" },
-        ],
-        latent: jacket / 10,
-      },
-    }) as unknown as CurvePoint;
-  const refused = { speed: 30, refused: "no balance of power" } as unknown as CurvePoint;
-
-  test("is the solved one at a point, and lies on the straight line between two", () => {
-    const curve = [point(10, 1000, 3000), point(20, 5000, 5000)];
-    expect(balanceAtSpeed(curve, 10)).toMatchObject({ fuel: 4000, latent: 300 });
-    expect(balanceAtSpeed(curve, 20)).toMatchObject({ fuel: 10000, latent: 500 });
-    const between = balanceAtSpeed(curve, 12.5)!;
-    expect(between.lines.map(({ power }) => power)).toEqual([2000, 3500]);
-    expect(between.fuel).toBe(5500);
-  });
-
-  test("closes between points as it does at them", () => {
-    const power = fc.double({ min: 1, max: 1e6, noNaN: true });
-    fc.assert(
-      fc.property(power, power, power, power, fc.double({ min: 10, max: 20, noNaN: true }), (a, b, c, d, speed) => {
-        const { fuel, lines } = balanceAtSpeed([point(10, a, b), point(20, c, d)], speed)!;
-        expect(sum(lines.map((line) => line.power)) / fuel).toBeCloseTo(1, 9);
-      }),
-      seeded,
-    );
-  });
-
-  test("is none below the curve, above it, and beside a point without an answer", () => {
-    const curve = [point(10, 1, 1), point(20, 2, 2), refused];
-    expect([5, 25, 30, 31].map((speed) => balanceAtSpeed(curve, speed))).toEqual([
-      undefined,
-      undefined,
-      undefined,
-      undefined,
-    ]);
-  });
 });

@@ -289,6 +289,7 @@ export const plausible: Readonly<Record<string, Plausible>> = {
   suctionHeadNeeded: { unit: "m", span: [1, 6], source: practice },
   suctionHeadGiven: { unit: "m", span: [5, 10], source: "10 m of air less vapour, lift and losses" },
   seaCapacityRate: { unit: "kW/K", span: [17, 30], source: "flow times about 4 MJ/(m³·K)" },
+  flowsEngineSpeed: { unit: "rpm", span: [2000, 3600], source: "the promised speeds of the demo" },
   balanceGap: { unit: "", span: [0, 1e-9], source: "first law" },
   exhaustLatent: { unit: "kW", span: [50, 160], source: "5–7 % of the fuel's lower heating value for diesel fuels" },
   roomHeat: { unit: "kW", span: [8, 40], source: "1–3 % of the fuel: common practice, no source" },

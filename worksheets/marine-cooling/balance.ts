@@ -18,6 +18,7 @@ import {
   wallHeatToOil,
   wallTemperature,
 } from "./inputs";
+import { engineOfDemand, type SolvedEngine } from "./solvedEngine";
 import { type CylinderSetup, wallHeatShareOf } from "./wallHeatOf";
 
 /** What splits the heat of any point, gathered. */
@@ -30,7 +31,6 @@ export const balanceSetup = structure("balanceSetup", {
     gearEfficiency,
     fuelReturnHeat,
     fuelInUse,
-    ambientHumidityRatio,
     ambientTemperature,
   },
   compute: (at): BalanceInputs => ({
@@ -42,17 +42,26 @@ export const balanceSetup = structure("balanceSetup", {
     gearEfficiency: at.gearEfficiency,
     fuelReturnHeat: at.fuelReturnHeat,
     fuel: at.fuelInUse,
-    humidityRatio: at.ambientHumidityRatio,
     ambientTemperature: at.ambientTemperature,
   }),
   formula: "\\text{inputs gathered}",
   source: "definition",
 });
 
+/** The engine at the promised power, as a heat balance reads it. */
+export const promisedEngine = structure("promisedEngine", {
+  label: "The engine at the promised power, for its heat balance",
+  from: { demand, ratedSpeed, ambientHumidityRatio },
+  compute: ({ demand, ratedSpeed, ambientHumidityRatio }): SolvedEngine =>
+    engineOfDemand(demand, ratedSpeed, ambientHumidityRatio),
+  formula: "\\text{cells gathered}",
+  source: "definition",
+});
+
 export const marineBalance = structure("marineBalance", {
   label: "Where every kilowatt goes",
-  from: { demand, balanceSetup },
-  compute: ({ demand, balanceSetup }): MarineBalance => balanceOf(demand, balanceSetup),
+  from: { promisedEngine, balanceSetup },
+  compute: ({ promisedEngine, balanceSetup }): MarineBalance => balanceOf(promisedEngine, balanceSetup),
   formula: "\\dot m_f\\,H_u = \\eta_g P_b + P_x + (P_{fp} - Q_f) + \\sum Q",
   source: "first law for a steady flow",
   assumptions: [
@@ -110,8 +119,8 @@ export const wallHeatByCorrelation = cell("wallHeatByCorrelation", {
   label: "Fuel energy into the cylinder's walls, by the correlation",
   kind: "fraction",
   symbol: "\\lambda_{w,c}",
-  from: { cylinderSetup, demand, ratedSpeed },
-  compute: ({ cylinderSetup, demand, ratedSpeed }) => wallHeatShareOf(cylinderSetup, demand, ratedSpeed),
+  from: { cylinderSetup, promisedEngine },
+  compute: ({ cylinderSetup, promisedEngine }) => wallHeatShareOf(cylinderSetup, promisedEngine),
   formula: "\\lambda_{w,c} = \\frac{1}{Q}\\int h\\,A\\,(T - T_{wall})\\,dt",
   source:
     "G. F. Hohenberg, SAE 790825 (1979); G. Woschni, SAE 670931 (1967); W. J. D. Annand, Proc. IMechE 177 (1963); single zone of constant γ, burning after Vibe (all from memory)",

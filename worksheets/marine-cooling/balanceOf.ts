@@ -1,8 +1,8 @@
-import type { DemandPoint } from "../../lib/charge";
-import { demandHeatBalance, type HeatSplit } from "../../lib/charge";
+import type { HeatSplit } from "../../lib/charge";
 import { exhaustVapourFraction, exhaustVapourHeat, gearOilHeat } from "../../lib/cooling";
 import { burntGas, type DieselFuel } from "../../lib/fluid";
-import type { Fraction, Power, Ratio, Temperature } from "../../lib/quantity";
+import type { Fraction, Power, Temperature } from "../../lib/quantity";
+import { heatBalanceOf, type SolvedEngine } from "./solvedEngine";
 
 /** Where a part of the fuel's power ends: at the propeller, in the raw water, in the exhaust and the air, in the engine room. */
 export type BalanceGoal = "work" | "sea" | "away" | "room";
@@ -31,24 +31,22 @@ export interface BalanceInputs {
   readonly gearEfficiency: Fraction;
   readonly fuelReturnHeat: Power;
   readonly fuel: DieselFuel;
-  readonly humidityRatio: Ratio;
   readonly ambientTemperature: Temperature;
 }
 
 /** The heat balance of a solved point of the engine, line by line, closed to rounding. */
-export function balanceOf(point: DemandPoint, inputs: BalanceInputs): MarineBalance {
-  const { parts, unaccounted } = demandHeatBalance(point, inputs.split);
+export function balanceOf(engine: SolvedEngine, inputs: BalanceInputs): MarineBalance {
+  const { parts, unaccounted } = heatBalanceOf(engine, inputs.split);
   const part = (key: string) => parts.find((each) => each.key === key)!.power as number;
-  const mix = { excessAirRatio: point.excessAirRatio, humidityRatio: inputs.humidityRatio, fuel: inputs.fuel };
+  const mix = { excessAirRatio: engine.excessAirRatio, humidityRatio: engine.humidityRatio, fuel: inputs.fuel };
   const vapour = exhaustVapourHeat({
     gas: burntGas(mix),
-    gasFlow: point.exhaust.flow,
+    gasFlow: engine.exhaustFlow,
     vapourFraction: exhaustVapourFraction(mix),
-    temperature: point.exhaust.turbineOutletTemperature,
+    temperature: engine.pipeTemperature,
     ambientTemperature: inputs.ambientTemperature,
   });
   const gear = gearOilHeat({ power: part("brake") as Power, efficiency: inputs.gearEfficiency });
-  const { coolerBeforeBlower, coolerAfterBlower } = point.path;
   const rows: readonly (readonly [key: string, name: string, power: number, goal: BalanceGoal])[] = [
     ["shaft", "Shaft behind the gear", part("brake") - gear, "work"],
     ["accessories", "Accessories", part("accessories"), "away"],
@@ -57,14 +55,14 @@ export function balanceOf(point: DemandPoint, inputs: BalanceInputs): MarineBala
     ["gear", "Gear oil", gear, "sea"],
     ["jacket", "Jacket water", part("jacket"), "sea"],
     ["oil", "Engine oil", part("oil") + part("turbochargerLoss"), "sea"],
-    ["intercooler", "Intercooler", coolerBeforeBlower.heat, "sea"],
-    ["aftercooler", "Aftercooler", coolerAfterBlower.heat, "sea"],
+    ["intercooler", "Intercooler", engine.intercoolerHeat, "sea"],
+    ["aftercooler", "Aftercooler", engine.aftercoolerHeat, "sea"],
     ["exhaustGas", "Exhaust, gas", part("exhaust") - vapour.sensible, "away"],
     ["exhaustVapour", "Exhaust, its moisture", vapour.sensible, "away"],
     ["radiation", "Radiation to the room", part("radiation"), "room"],
     ["blowerLoss", "Blower's gears", part("blowerLoss"), "room"],
   ];
-  const fuel = point.powers.fuel;
+  const fuel = engine.fuelPower;
   return {
     fuel,
     lines: rows.map(([key, name, power, goal]) => ({

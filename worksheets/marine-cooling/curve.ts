@@ -2,14 +2,12 @@ import { type DemandBuild, type DemandPoint, demandAtTurbineArea, demandPoint } 
 import {
   exhaustMixWithoutEvaporation,
   exhaustVapourFraction,
-  gearOilHeat,
   propellerPower,
   pumpOnSystem,
 } from "../../lib/cooling";
 import { burntGas, seaWater } from "../../lib/fluid";
 import { structure } from "../../lib/graph";
 import type {
-  Area,
   Fraction,
   MassFlow,
   Power,
@@ -29,6 +27,7 @@ import type { CircuitSetup, CircuitState } from "./circuitState";
 import { circuitSetup, circuitState } from "./heats";
 import { networkAt } from "./networkAt";
 import { type RawWaterState, rawWaterState } from "./rawWater";
+import { engineOfDemand } from "./solvedEngine";
 import { type CylinderSetup, wallHeatShareOf } from "./wallHeatOf";
 
 /** The engine on the propeller's curve at one speed, or why it cannot be there. */
@@ -101,56 +100,45 @@ export const propellerCurve = structure("propellerCurve", {
 
 function curveOf(at: CurveFrom): readonly CurvePoint[] {
   const { idleSpeed: from, ratedSpeed: to } = at;
-  const area = at.demand.exhaust.turbineAreaEach;
-  let excessAirRatio = at.demand.excessAirRatio;
-  // from the promised speed down, so that each point sets out from the mixture of the one before
-  const down = Array.from({ length: points }, (_, k): CurvePoint => {
-    const i = points - 1 - k;
-    const speed = (from + ((to - from) * i) / (points - 1)) as RotationalSpeed;
-    const brakePower = propellerPower({
-      ratedPower: at.ratedPower,
-      ratedSpeed: to,
-      speed,
-      exponent: at.fuelPropellerExponent,
-    });
-    try {
-      const build = { ...at.demandBuild, excessAirRatio };
-      const state = stateAt({ ...at, demandBuild: build }, speed, brakePower, area);
-      excessAirRatio = state.excessAirRatio;
-      return { speed, brakePower, ...state };
-    } catch (error) {
-      if (!(error instanceof RangeError)) throw error;
-      return { speed, brakePower, refused: error.message };
-    }
-  });
-  return down.toReversed();
+  return Array.from({ length: points }, (_, i) =>
+    curvePointAt(at, (from + ((to - from) * i) / (points - 1)) as RotationalSpeed),
+  );
+}
+
+/** The engine on the propeller's curve at a speed, or under a part of the propeller's load. */
+export function curvePointAt(at: CurveFrom, speed: RotationalSpeed, load = 1): CurvePoint {
+  const { ratedPower, ratedSpeed, fuelPropellerExponent: exponent } = at;
+  const brakePower = (load * propellerPower({ ratedPower, ratedSpeed, speed, exponent })) as Power;
+  try {
+    return { speed, brakePower, ...stateAt(at, speed, brakePower) };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return { speed, brakePower, refused: error.message };
+  }
 }
 
 /** Wall heat feels the load, and the balance the wall heat: a second round moves it by less than a hundredth. */
-export function engineAt(
-  at: Pick<CurveFrom, "demandBuild" | "cylinderSetup" | "wallHeatCalibration">,
-  wanted: { readonly engineSpeed: RotationalSpeed; readonly brakePower: Power },
-  area: Area | undefined,
-): { readonly point: DemandPoint; readonly wallShare: Fraction } {
-  const share = (point: DemandPoint) =>
-    (at.wallHeatCalibration * wallHeatShareOf(at.cylinderSetup, point, wanted.engineSpeed)) as Fraction;
-  const withShare = (heatToWallsShare: Fraction): DemandBuild => ({
-    ...at.demandBuild,
-    engine: { ...at.demandBuild.engine, heatToWallsShare },
-  });
-  const first = demandPoint(at.demandBuild, wanted);
-  const second = withShare(share(first));
-  const point = area === undefined ? demandPoint(second, wanted) : demandAtTurbineArea(second, wanted, area);
-  return { point, wallShare: second.engine.heatToWallsShare };
+function engineAt(at: CurveFrom, engineSpeed: RotationalSpeed, brakePower: Power) {
+  const area = at.demand.exhaust.turbineAreaEach;
+  const wanted = { engineSpeed, brakePower };
+  const solved = (build: DemandBuild) => {
+    const point = area === undefined ? demandPoint(build, wanted) : demandAtTurbineArea(build, wanted, area);
+    return engineOfDemand(point, engineSpeed, build.surroundings.humidityRatio);
+  };
+  const first = solved(at.demandBuild);
+  const wallShare = (at.wallHeatCalibration * wallHeatShareOf(at.cylinderSetup, first)) as Fraction;
+  const { excessAirRatio } = first;
+  const withShare = { ...at.demandBuild.engine, heatToWallsShare: wallShare };
+  return { engine: solved({ ...at.demandBuild, excessAirRatio, engine: withShare }), wallShare };
 }
 
-function stateAt(at: CurveFrom, speed: RotationalSpeed, brakePower: Power, area: Area | undefined) {
-  const { point, wallShare } = engineAt(at, { engineSpeed: speed, brakePower }, area);
-  const balance = balanceOf(point, at.balanceSetup);
+function stateAt(at: CurveFrom, speed: RotationalSpeed, brakePower: Power) {
+  const { engine, wallShare } = engineAt(at, speed, brakePower);
+  const { path, exhaust, fuelFlow } = engine.point as DemandPoint;
+  const balance = balanceOf(engine, at.balanceSetup);
   const line = (key: string) => balance.lines.find((each) => each.key === key)!.power;
   const { pump, system } = at.rawWaterState;
   const { volumeFlow } = pumpOnSystem(pump, (speed * at.rawWaterDriveRatio) as RotationalSpeed, system);
-  const { path, exhaust } = point;
   const [t2, t3, t4] = (["compressorOutlet", "blowerInlet", "blowerOutlet"] as const).map(
     (key) => path.stations.find((station) => station.key === key)!.temperature,
   ) as [Temperature, Temperature, Temperature];
@@ -161,22 +149,19 @@ function stateAt(at: CurveFrom, speed: RotationalSpeed, brakePower: Power, area:
       speedRatio: (speed / at.ratedSpeed) as Ratio,
       jacketHeat: line("jacket"),
       oilHeat: line("oil"),
-      gearHeat: gearOilHeat({ power: brakePower, efficiency: at.balanceSetup.gearEfficiency }),
+      gearHeat: line("gear"),
       intercooler: warmest(path.coolerBeforeBlower.heat, t2, t3),
       aftercooler: warmest(path.coolerAfterBlower.heat, t4, path.manifoldTemperature),
     }),
   );
   const sea = seaWater(at.circuitSetup.salinity);
   const { seaTemperature } = at.circuitState;
-  const mix = {
-    excessAirRatio: point.excessAirRatio,
-    humidityRatio: at.balanceSetup.humidityRatio,
-    fuel: at.balanceSetup.fuel,
-  };
+  const { excessAirRatio, humidityRatio } = engine;
+  const mix = { excessAirRatio, humidityRatio, fuel: at.balanceSetup.fuel };
   return {
     balance,
-    fuelFlow: point.fuelFlow,
-    excessAirRatio: point.excessAirRatio,
+    fuelFlow,
+    excessAirRatio,
     turbineOutletTemperature: exhaust.turbineOutletTemperature,
     wallShare,
     rawWaterFlow: volumeFlow,

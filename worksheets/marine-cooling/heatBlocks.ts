@@ -1,5 +1,5 @@
 import type { Block } from "../sheet";
-import { drawn, heading, lines, prose, tabulated } from "../sheet";
+import { heading, lines, prose, tabulated } from "../sheet";
 import {
   balanceGap,
   balanceSetup,
@@ -7,6 +7,7 @@ import {
   cylinderSetup,
   exhaustLatent,
   marineBalance,
+  promisedEngine,
   roomHeat,
   wallHeatByCorrelation,
   wallHeatCalibration,
@@ -26,8 +27,6 @@ import {
   wallTemperature,
 } from "./inputs";
 
-const figures = () => import("./figures");
-
 /** Where the heat goes, and how a correlation carries it to other loads. */
 export const heatBlocks: readonly Block[] = [
   heading("Where the heat goes"),
@@ -43,6 +42,7 @@ export const heatBlocks: readonly Block[] = [
     roomHeat,
     exhaustLatent,
     balanceSetup,
+    promisedEngine,
     marineBalance,
     balanceGap,
   ),
@@ -72,7 +72,6 @@ export const heatBlocks: readonly Block[] = [
     wallHeatByCorrelation,
     wallHeatCalibration,
   ),
-  drawn(figures, "curveFlows"),
   ...lines(propellerCurve),
 ];
 

@@ -794,14 +794,3 @@ export const gearOilVolume = setting("gearOilVolume", {
   span: [1, 100],
   step: 1,
 });
-
-export const flowsSpeed = setting("flowsSpeed", {
-  label: "Speed for which the heat flows are drawn, of the promised",
-  symbol: "n_Q",
-  kind: "fraction",
-  unit: "%",
-  value: 100,
-  span: [20, 100],
-  step: 1,
-  note: "Below 100 % the engine stands on the propeller's curve; the numbers of the sheet stay those of the promised power.",
-});

@@ -1,5 +1,7 @@
 import { heatCarrier } from "../brief/cells";
 import { caution, drawn, heading, lines, prose, type Sheet, tabulated } from "../sheet";
+import { flowsAlong, flowsLoad, flowsSpeed } from "./balanceInputs";
+import { balanceRun, balanceThere, flowsEngineSpeed } from "./balanceRuns";
 import { rawWaterNeeded, rawWaterSpeed, rawWaterVelocity, tubeVelocities } from "./cells";
 import {
   chargeWaterRise,
@@ -19,7 +21,6 @@ import {
   cleanCoefficient,
   dischargeLimit,
   exchangerSeaFlow,
-  flowsSpeed,
   foulingResistance,
   fuelCooler,
   fuelReturnLimit,
@@ -81,7 +82,9 @@ export const marineCoolingPage: Sheet = {
       "Below the waterline a burst hose or a failed pump seal can sink the boat: fit two clips to each hose end, a seacock within reach and a high-water alarm. Never open a hot jacket under pressure: the coolant flashes to steam and scalds. A wet hose whose water fails burns through in minutes and lets exhaust gas, carbon monoxide and the sea into the hull. Class, flag and local rules, and licensed practice, come before anything written here.",
     ),
     drawn(figures, "heatFlows"),
-    ...lines(flowsSpeed),
+    ...lines(flowsAlong, flowsSpeed, flowsLoad, flowsEngineSpeed),
+    drawn(figures, "curveFlows"),
+    ...lines(balanceThere, balanceRun),
     ...heatBlocks,
     heading("Raw-water pump and line"),
     prose`To leave at ${dischargeLimit} and no warmer, ${rawWaterNeeded} would do. What the pump gives beyond that is room for a worn impeller and a fouled strainer. With the basket ${strainerBlocked} blocked the strainer takes ${strainerLossNow}, and ${suctionHeadGiven} of suction head are left.`,

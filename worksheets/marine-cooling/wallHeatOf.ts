@@ -1,4 +1,3 @@
-import type { DemandPoint } from "../../lib/charge";
 import { closedCycle, type WallHeatCorrelation } from "../../lib/engine";
 import type {
   Count,
@@ -7,9 +6,9 @@ import type {
   Fraction,
   Length,
   Ratio,
-  RotationalSpeed,
   Temperature,
 } from "../../lib/quantity";
+import type { SolvedEngine } from "./solvedEngine";
 
 /** What the correlation asks of the engine beside the solved point. */
 export interface CylinderSetup {
@@ -34,19 +33,18 @@ const gamma = 1.33 as Ratio;
 /** Share of the fuel's heat that the correlation gives to the walls between closing and opening of the valves. */
 export function wallHeatShareOf(
   setup: CylinderSetup,
-  point: Pick<DemandPoint, "powers" | "path">,
-  engineSpeed: RotationalSpeed,
+  engine: SolvedEngine,
   correlation: WallHeatCorrelation = setup.wallHeatCorrelation,
 ): Fraction {
-  const fuelHeat = ((2 * point.powers.fuel) / (engineSpeed * setup.cylinders)) as Energy; // a cycle takes two turns
+  const fuelHeat = ((2 * engine.fuelPower) / (engine.speed * setup.cylinders)) as Energy; // a cycle takes two turns
   const { wallHeat } = closedCycle({
     bore: setup.bore,
     stroke: setup.stroke,
     rodLength: (rodPerStroke * setup.stroke) as Length,
     effectiveCompressionRatio: setup.effectiveCompressionRatio,
-    engineSpeed,
-    pressure: point.path.manifoldPressure,
-    temperature: point.path.manifoldTemperature,
+    engineSpeed: engine.speed,
+    pressure: engine.manifoldPressure,
+    temperature: engine.manifoldTemperature,
     fuelHeat,
     intakeCloses: (setup.intakeCloses - Math.PI) as CrankAngle,
     exhaustOpens: (Math.PI - setup.exhaustOpens) as CrankAngle,

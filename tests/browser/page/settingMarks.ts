@@ -87,6 +87,19 @@ export function settingMarks(open: Open): void {
     await expect.poll(() => speedOf(page), patient).toBe(String(speed));
   });
 
+  test("the mark over the heat's bands leads the flows to the speed below it", async () => {
+    const { page } = await open();
+    const bands = figureOf(page, "curveFlows");
+    await bands.scrollIntoViewIfNeeded();
+    await bands.locator("svg").waitFor();
+    const handle = bands.locator(".mark-handle");
+    await settledMiddle(page, handle);
+    await handle.focus();
+    for (let i = 0; i < 2; i += 1) await page.keyboard.press("Shift+ArrowLeft");
+    await expect.poll(() => page.locator("#field-flowsSpeed").inputValue(), patient).toBe("80");
+    await expect.poll(() => saidBy(page, "heatFlows"), patient).toContain("At 2560 rpm on the propeller's curve");
+  });
+
   test("a locked input's mark is not moved", async () => {
     const { page } = await open();
     await page.getByText("Bench", { exact: true }).click();

@@ -3,17 +3,18 @@ import { isRefusal } from "../../../lib/graph";
 import { ratedSpeed } from "../../brief/cells";
 import { share } from "../../drawing";
 import { figure } from "../../sheet";
-import { propellerCurve } from "../curve";
-import { flowsSpeed } from "../inputs";
+import { flowsAlong, flowsLoad, flowsSpeed } from "../balanceInputs";
+import { balanceRun } from "../balanceRuns";
+import { curveWords } from "./curveWords";
 import { flowsOf, powerTo } from "./flows";
 import { drawHeatBands, type HeatPoint } from "./heatBands";
 import { notDrawn } from "./notDrawn";
 
-type Curve = ValueOf<typeof propellerCurve>;
+type Run = ValueOf<typeof balanceRun>;
 
-/** The curve's points that have an answer, from the slowest; or why there are too few of them. */
-function pointsOf(curve: Curve): readonly HeatPoint[] | string {
-  const answer = curve.get();
+/** The run's points that have an answer, from the slowest; or why there are too few of them. */
+function pointsOf(run: Run): readonly HeatPoint[] | string {
+  const answer = run.get();
   if (isRefusal(answer)) return answer.words;
   const points = answer.flatMap((point) =>
     "balance" in point ? [{ speed: point.speed, parts: stackedUp(flowsOf(point.balance.lines)) }] : [],
@@ -32,29 +33,31 @@ const fuelOf = ({ parts }: HeatPoint) => parts.reduce((sum, { power }) => sum + 
 
 export const curveFlows = figure({
   key: "curveFlows",
-  title: "Where the energy goes along the propeller curve",
+  title: "Where every kilowatt goes, over the engine's speed",
   atRest: true,
-  from: { propellerCurve, flowsSpeed, ratedSpeed },
-  describe: ({ propellerCurve }, units) => {
-    const points = pointsOf(propellerCurve);
+  from: { balanceRun, flowsAlong, flowsLoad, flowsSpeed, ratedSpeed },
+  describe: ({ balanceRun, ...chosen }, units) => {
+    const points = pointsOf(balanceRun);
     if (typeof points === "string") return `Not drawn: ${points}`;
     const [slow, fast] = [points[0]!, points.at(-1)!];
     const told = (point: HeatPoint) => {
-      const sea = powerTo(point.parts, "sea");
-      return `${units.text("power", sea, "heat")}, ${share(units, sea / fuelOf(point))} of the fuel,`;
+      const [sea, fuel] = [powerTo(point.parts, "sea"), fuelOf(point)];
+      return `${units.text("power", sea, "heat")} of ${units.text("power", fuel, "heat")}, ${share(units, sea / fuel)} of the fuel,`;
     };
-    return `At ${units.text("rotationalSpeed", slow.speed)} the sea water carries ${told(slow)} and at ${units.text("rotationalSpeed", fast.speed)} ${told(fast).replace(/,$/, "")}.`;
+    return `On ${curveWords(chosen, units)} at ${units.text("rotationalSpeed", slow.speed)} the sea water carries ${told(slow)} and at ${units.text("rotationalSpeed", fast.speed)} ${told(fast).replace(/,$/, "")}.`;
   },
-  draw: ({ propellerCurve, flowsSpeed, ratedSpeed }, { width, units }) => {
-    const points = pointsOf(propellerCurve);
+  draw: ({ balanceRun, flowsSpeed, ratedSpeed, ...chosen }, { width, units }) => {
+    const points = pointsOf(balanceRun);
     if (typeof points === "string") return notDrawn(points, width);
-    return drawHeatBands({ points, shown: flowsSpeed * ratedSpeed, width, units });
+    const mark = { sets: "flowsSpeed", at: flowsSpeed * ratedSpeed, valueAt: (speed: number) => speed / ratedSpeed };
+    return drawHeatBands({ points, along: curveWords(chosen, units), mark, width, units });
   },
-  table: ({ propellerCurve }, units) => {
-    const points = pointsOf(propellerCurve);
+  table: ({ balanceRun, ...chosen }, units) => {
+    const points = pointsOf(balanceRun);
     const power = (value: number) => units.number("power", value, "heat");
     const unit = units.unit("power", "heat");
     const parts = typeof points === "string" ? [] : points[0]!.parts;
+    const where = curveWords(chosen, units).replace(/^(the )?./, (first) => first.slice(-1).toUpperCase());
     return {
       columns: [
         "Where",
@@ -66,7 +69,7 @@ export const curveFlows = figure({
         typeof points === "string"
           ? []
           : points.map((point) => [
-              "Propeller curve",
+              where,
               units.number("rotationalSpeed", point.speed),
               power(fuelOf(point)),
               ...point.parts.map((part) => power(part.power)),

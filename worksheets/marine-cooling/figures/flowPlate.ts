@@ -1,4 +1,4 @@
-import { type Group, hatching, leading, plate, px, share, spot, textWidth, widest, write } from "../../drawing";
+import { type Group, hatching, leading, plate, px, share, spot, textWidth, widest, write, writeLines } from "../../drawing";
 import type { FigureUnits } from "../../sheet";
 import { type BranchPlace, bend, type FlowLayout, flowLayout } from "./flowLayout";
 import { type Flow, powerTo } from "./flows";
@@ -6,6 +6,8 @@ import { type Flow, powerTo } from "./flows";
 interface FlowPlate {
   /** In the order in which they leave the stream. */
   readonly flows: readonly Flow[];
+  /** Where the engine stands, in two lines. */
+  readonly place: readonly [string, string];
   readonly units: FigureUnits;
   readonly width: number;
 }
@@ -19,7 +21,7 @@ const top = 46;
  * A stream from the fuel downwards, from which branches turn off to the right, each as wide as the power it carries.
  * What comes in beside the fuel is hatched at the stream's head.
  */
-export function drawFlows({ flows, units, width }: FlowPlate): SVGSVGElement {
+export function drawFlows({ flows, place, units, width }: FlowPlate): SVGSVGElement {
   const text = (power: number) => units.text("power", power, "heat");
   const fuel = flows.reduce((sum, { power }) => sum + power, 0);
   const stream = Math.min(230, Math.max(96, 0.27 * width));
@@ -70,6 +72,8 @@ export function drawFlows({ flows, units, width }: FlowPlate): SVGSVGElement {
   ends(ground, layout, { width, rows: branches.length });
   write(ground, "Fuel", { x: 2, y: 16, look: "band" });
   write(ground, text(fuel), { x: 2, y: 16 + leading + 3, look: "strong" });
+  const beside = Math.max(words, 2 + textWidth(text(fuel), { bold: true }) + 12);
+  writeLines(ground, place, { x: beside, y: 16, look: ["mute"] });
   const [work, sea] = [powerTo(flows, "work"), powerTo(flows, "sea")];
   const y = foot + point + leading;
   footWords(ground, "Shaft", `${text(work)}, ${share(units, work / fuel)}`, { x: 2, y, anchor: "start" });

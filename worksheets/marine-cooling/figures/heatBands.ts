@@ -14,8 +14,10 @@ export interface HeatPoint {
 interface HeatBands extends FigureFrame {
   /** In ascending order of speed. */
   readonly points: readonly HeatPoint[];
-  /** Speed of the point that the other figures of the sheet show. */
-  readonly shown?: number | undefined;
+  /** The curve that the speeds lie on, in words. */
+  readonly along: string;
+  /** The speed that the flows are drawn for, as a mark that sets an input. */
+  readonly mark?: { readonly sets: string; readonly at: number; readonly valueAt: (speed: number) => number };
 }
 
 /** Where each part's band begins and ends at each speed [W]; what is below nothing takes no room. */
@@ -35,7 +37,7 @@ const looks = { work: "flow-work", sea: "flow-sea", room: "flow", away: "flow" }
 const wordLooks = { work: "strong", sea: "one", room: "", away: "" } as const;
 
 /** The parts of the fuel's power as bands over the engine's speed, named at their right ends. */
-export function drawHeatBands({ points, shown, width, units }: HeatBands): SVGSVGElement {
+export function drawHeatBands({ points, along, mark, width, units }: HeatBands): SVGSVGElement {
   const power = (value: number) => units.number("power", value, "heat");
   const speed = (value: number) => units.number("rotationalSpeed", value);
   const last = points.at(-1)!;
@@ -43,6 +45,8 @@ export function drawHeatBands({ points, shown, width, units }: HeatBands): SVGSV
   const names = last.parts.map(({ name }) => name);
   const values = width < narrow ? undefined : last.parts.map(({ power: own }) => rounded(power(own)));
   const title = `Power, ${units.unit("power", "heat")}`;
+  const short = `Engine speed, ${units.unit("rotationalSpeed")}`;
+  const long = `${short}, on ${along}`;
   const top = 44;
   const height = Math.max(width < narrow ? 300 : 340, names.length * 20 + 20);
   const y = upwards([0, ...bands.flat(2).map(power)], top, height);
@@ -57,7 +61,7 @@ export function drawHeatBands({ points, shown, width, units }: HeatBands): SVGSV
     y,
     title,
     titleAt: 2,
-    across: `Engine speed, ${units.unit("rotationalSpeed")}`,
+    across: textWidth(long) < right ? long : short,
   });
   const shape = area<number>().x((i) => px(x(speeds[i]!)));
   bands.forEach((band, part) => {
@@ -77,18 +81,45 @@ export function drawHeatBands({ points, shown, width, units }: HeatBands): SVGSV
     })),
     { x: right, span: [top - 6, bottom + 6], right: width },
   );
-  if (shown !== undefined && shown >= points[0]!.speed) {
-    const here = x(speed(shown));
-    ground
-      .append("path")
-      .attr("class", "dotted")
-      .attr("d", `M${px(here)},${px(top - 4)}V${px(bottom)}`);
-    const words = units.text("rotationalSpeed", shown);
-    // Beside the title, which stands at the left.
-    const clear = Math.max(here, textWidth(title, { size: 15 }) + textWidth(words) + 16);
-    write(ground, words, { x: clear, y: top - 8, anchor: "end", look: "mute" });
+  if (mark) {
+    const tops = bands.at(-1)!.map(([, to], i): [number, number] => [px(x(speeds[i]!)), px(y(power(to)))]);
+    const here = markPlace(points, tops, mark.at);
+    if (here) {
+      const words = units.text("rotationalSpeed", mark.at);
+      ground
+        .append("path")
+        .attr("class", "dotted")
+        .attr("d", `M${px(here[0])},${px(top - 4)}V${px(bottom)}`);
+      // Beside the title, which stands at the left.
+      const clear = Math.max(here[0], textWidth(title, { size: 15 }) + textWidth(words) + 16);
+      write(ground, words, { x: clear, y: top - 8, anchor: "end", look: "mute" });
+      ground
+        .append("circle")
+        .attr("class", "dark")
+        .attr("cx", px(here[0]))
+        .attr("cy", px(here[1]))
+        .attr("r", 5)
+        .attr("data-sets", mark.sets)
+        .attr("data-track", points.map(({ speed: at }, i) => [mark.valueAt(at), ...tops[i]!].join(",")).join(" "));
+    }
   }
   return svg;
+}
+
+/** Where a speed lies on the upper edge of the stack; undefined outside the curve. */
+function markPlace(
+  points: readonly HeatPoint[],
+  tops: readonly (readonly [number, number])[],
+  at: number,
+): readonly [number, number] | undefined {
+  const rounding = 1e-9 * at;
+  const after = points.findIndex(({ speed }) => speed >= at - rounding);
+  if (after < 0 || at < points[0]!.speed - rounding) return undefined;
+  const before = Math.max(0, after - 1);
+  const [low, high] = [points[before]!.speed, points[after]!.speed];
+  const part = high === low ? 1 : (at - low) / (high - low);
+  const between = (i: 0 | 1) => tops[before]![i] + part * (tops[after]![i] - tops[before]![i]);
+  return [between(0), between(1)];
 }
 
 /** A power as it stands in a column: whole from ten up, one decimal below. */

@@ -1,56 +1,72 @@
 import { isRefusal, type ValuesOf } from "../../../lib/graph";
-import { ratedSpeed } from "../../brief/cells";
+import { ratedPower, ratedSpeed } from "../../brief/cells";
 import { share } from "../../drawing";
-import { figure } from "../../sheet";
+import { type FigureUnits, figure } from "../../sheet";
 import { marineBalance } from "../balance";
-import { propellerCurve } from "../curve";
-import { flowsSpeed } from "../inputs";
-import { balanceAtSpeed, type SpeedBalance } from "./balanceAtSpeed";
+import { flowsAlong, flowsLoad, flowsSpeed } from "../balanceInputs";
+import type { MarineBalance } from "../balanceOf";
+import { balanceThere } from "../balanceRuns";
+import { curveWords } from "./curveWords";
 import { drawFlows } from "./flowPlate";
 import { flowsOf, powerTo } from "./flows";
 import { notDrawn } from "./notDrawn";
 
-const from = { marineBalance, propellerCurve, flowsSpeed, ratedSpeed };
+const from = { marineBalance, balanceThere, flowsAlong, flowsSpeed, flowsLoad, ratedPower, ratedSpeed };
 type At = ValuesOf<typeof from>;
 
-/** The promised power has its balance at hand; any other speed waits for the curve. */
-const onCurve = ({ flowsSpeed }: At) => flowsSpeed < 1;
+/** The promised power has its balance at hand; any other point is solved when the hand rests. */
+const isElsewhere = ({ flowsAlong, flowsSpeed, flowsLoad }: Pick<At, "flowsAlong" | "flowsSpeed" | "flowsLoad">) =>
+  flowsAlong !== "propeller" || flowsSpeed !== 1 || flowsLoad !== 1;
 
-/** The balance at the speed chosen, or in words why there is none. */
-function shownBalance(at: At): SpeedBalance | string {
-  if (!onCurve(at)) return { ...at.marineBalance, speed: at.ratedSpeed };
-  const curve = at.propellerCurve.get();
-  if (isRefusal(curve)) return curve.words;
-  return (
-    balanceAtSpeed(curve, at.flowsSpeed * at.ratedSpeed) ??
-    "at this speed the propeller's curve has no answer: it begins at idle; choose a higher speed."
-  );
+interface Shown {
+  readonly speed: number;
+  readonly brakePower: number;
+  readonly balance: MarineBalance;
 }
+
+/** The balance at the point chosen, or in words why there is none. */
+function shownBalance(at: At): Shown | string {
+  if (!isElsewhere(at)) return { balance: at.marineBalance, speed: at.ratedSpeed, brakePower: at.ratedPower };
+  const there = at.balanceThere.get();
+  if (isRefusal(there)) return there.words;
+  return "refused" in there ? there.refused : there;
+}
+
+/** Where the engine stands: two short lines. */
+const placeWords = (at: At, { speed, brakePower }: Shown, units: FigureUnits): readonly [string, string] => {
+  const curve = isElsewhere(at) ? curveWords(at, units).replace(/^the /, "") : "promised power";
+  return [
+    curve.replace(/^./, (first) => first.toUpperCase()),
+    `${units.text("rotationalSpeed", speed)}, ${units.text("power", brakePower)} brake`,
+  ];
+};
 
 const goals = { work: "propeller", sea: "sea water", room: "engine room", away: "elsewhere" } as const;
 
 export const heatFlows = figure({
   key: "heatFlows",
   title: "Where the fuel's energy goes",
-  atRest: onCurve,
+  atRest: isElsewhere,
   from,
   describe: (at, units) => {
     const shown = shownBalance(at);
     if (typeof shown === "string") return `Not drawn: ${shown}`;
-    const { speed, fuel, lines, latent } = shown;
+    const { fuel, lines, latent, unaccounted } = shown.balance;
     const flows = flowsOf(lines);
     const text = (power: number) => units.text("power", power, "heat");
     const part = (power: number) => `${text(power)} (${share(units, power / fuel)})`;
+    const where = isElsewhere(at) ? ` on ${curveWords(at, units)}` : "";
     return [
-      `At ${units.text("rotationalSpeed", speed)}, of ${text(fuel)} in the fuel ${part(powerTo(flows, "work"))} leaves at the shaft behind the gear, and the sea water carries ${part(powerTo(flows, "sea"))}.`,
+      `At ${units.text("rotationalSpeed", shown.speed)}${where}, of ${text(fuel)} in the fuel ${part(powerTo(flows, "work"))} leaves at the shaft behind the gear, and the sea water carries ${part(powerTo(flows, "sea"))}.`,
+      `All parts together leave ${Math.abs(unaccounted) < 1e-6 * fuel ? "nothing" : text(unaccounted)} over.`,
       `The vapour in the exhaust holds ${text(latent)} more, which the lower heating value leaves out.`,
     ].join(" ");
   },
   draw: (at, { width, units }) => {
     const shown = shownBalance(at);
-    return typeof shown === "string"
-      ? notDrawn(shown, width)
-      : drawFlows({ flows: flowsOf(shown.lines), units, width });
+    if (typeof shown === "string") return notDrawn(shown, width);
+    const place = placeWords(at, shown, units);
+    return drawFlows({ flows: flowsOf(shown.balance.lines), place, units, width });
   },
   table: (at, units) => {
     const shown = shownBalance(at);
@@ -61,18 +77,19 @@ export const heatFlows = figure({
       "Goes to",
     ] as const;
     if (typeof shown === "string") return { columns, rows: [] };
-    const flows = flowsOf(shown.lines);
+    const { fuel, lines } = shown.balance;
+    const flows = flowsOf(lines);
     const row = (name: string, power: number, goal: string) => [
       name,
       units.number("power", power, "heat"),
-      units.number("fraction", power / shown.fuel),
+      units.number("fraction", power / fuel),
       goal,
     ];
     const sea = powerTo(flows, "sea");
     return {
       columns,
       rows: [
-        row("Fuel", shown.fuel, "–"),
+        row("Fuel", fuel, "–"),
         ...flows.filter(({ goal }) => goal !== "work").map(({ name, power, goal }) => row(name, power, goals[goal])),
         row("Shaft behind the gear", powerTo(flows, "work"), goals.work),
         ...(sea > 0 ? [row("Sea water, all together", sea, "overboard")] : []),
