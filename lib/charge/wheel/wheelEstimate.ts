@@ -31,19 +31,22 @@ export interface CompressorWheel {
 }
 
 /**
- * Constants of the estimate that were not read in their source: editable, low confidence.
- * @source M. V. Casey, C. J. Robinson, J. Turbomachinery 135 (2013) for the forms (from memory); throat share and tip
- * flow are common practice, no source
+ * Constants of the estimate that were not read in their source: editable, low confidence. Surge lies at a sixth of the
+ * flow at choke on slow lines and at six tenths on fast ones, so that over pressure ratio its line is nearly straight from
+ * no flow at no rise: a slow wheel stalls without surging. Lines are bent below their peak so that they are flat at surge.
+ * @source M. V. Casey, C. J. Robinson, J. Turbomachinery 135 (2013) for the forms (from memory); E. M. Greitzer, Surge and
+ * Rotating Stall in Axial Flow Compressors, J. Eng. Power 98 (1976) for surge that goes with tip speed (from memory); the
+ * places of surge, low bends, throat share and tip flow are common practice, no source
  */
 export const rememberedWheelShape: WheelShape = {
   blendMachNumber: 0.95,
   blendWidth: 0.12,
-  lowBend: [2.1, 1.7],
+  lowBend: [3, 2],
   chokeLoss: [2, 0.3],
   highBend: [2, 3.5],
   peakOverChoke: [0.65, 0.9],
-  surgeBlend: [1.05, 0.2],
-  surgeOverPeak: [0.5, 0.85],
+  surgeBlend: [1.25, 0.35],
+  surgeOverPeak: [0.2, 0.85],
   peakExitFlowCoefficient: 0.28,
   discFriction: 0.003,
 };

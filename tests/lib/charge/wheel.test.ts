@@ -149,6 +149,47 @@ describe.each(fields)("the field of $name", (field) => {
   });
 });
 
+describe("surge of an estimated wheel", () => {
+  const sizes = [
+    { inducerDiameter: 0.045, exducerDiameter: 0.062, blades: 10, backsweep: 0.5 },
+    { inducerDiameter: 0.06, exducerDiameter: 0.086, blades: 9, backsweep: 0.6 },
+    { inducerDiameter: 0.088, exducerDiameter: 0.122, blades: 12, backsweep: 0.7 },
+  ].map((each) => wheelEstimate({ name: `${each.exducerDiameter}`, ...each } as never));
+  /** Wheel speed at a tip Mach number, at 298 K. */
+  const atMach = (tipDiameter: number, mach: number) => ((mach * 346.06) / (Math.PI * tipDiameter)) as never;
+
+  // Common practice, no source: surge lines of turbochargers' maps are nearly straight over pressure ratio, with a third of
+  // the widest flow at 2 and somewhat more than half at 3; a quarter either way is what the estimate claims.
+  test.each(sizes)("its line is nearly straight from no flow at no rise (wheel $name)", (field) => {
+    const widest = field.chokeFlow(atMach(field.tipDiameter!, 1.4));
+    const wanted = [[1.5, 0.2], [2, 0.33], [3, 0.55]] as const;
+    const line = Array.from({ length: 200 }, (_, i) => {
+      const speed = atMach(field.tipDiameter!, 0.05 + 0.008 * i);
+      const flow = field.surgeFlow(speed);
+      return { flow: flow / widest, ratio: field.at(flow, speed).pressureRatio };
+    });
+    expect(line[0]!.ratio).toBeLessThan(1.003);
+    expect(line[0]!.flow).toBeLessThan(0.02);
+    for (const [ratio, flow] of wanted) {
+      const there = line.find((each) => each.ratio >= ratio)!;
+      expect(Math.abs(there.flow / flow - 1), `at a pressure ratio of ${ratio}: ${there.flow}`).toBeLessThan(0.25);
+    }
+  });
+
+  // Greitzer (1976): what makes a stall a surge goes with tip speed, so slow lines reach further down.
+  test.each(sizes)("slow lines reach down to a small part of the flow at choke (wheel $name)", (field) => {
+    const shares = [0.2, 0.5, 0.8, 1.1, 1.4, 1.7].map((mach) => {
+      const speed = atMach(field.tipDiameter!, mach);
+      return field.surgeFlow(speed) / field.chokeFlow(speed);
+    });
+    shares.slice(1).forEach((share, i) => {
+      expect(share).toBeGreaterThan(shares[i]!);
+    });
+    expect(shares[0]).toBeLessThan(0.2);
+    expect(shares.at(-1)).toBeLessThan(0.75);
+  });
+});
+
 describe("compressorMap(text)", () => {
   const map = compressorMap(inventedCompressorPoints);
 
