@@ -11,7 +11,7 @@ const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   "every part, the blower first": path("filter", "blower", "spray", "intercooler", "bankB", "bankA", "aftercooler", "plenum"),
   "more promised than given": { ratedPower: 1.1e6 },
   "high up and hot, the bypass open": { altitude: 4000, ambientTemperature: 313, blowerBypass: "open" },
-  "far from surge, so that power leaps": { surgeMarginWanted: 0.12 },
+  "far from surge with small turbines, so that power leaps": { surgeMarginWanted: 0.12, bankATurbineArea: 5e-4 },
 };
 
 /** Builds for which only some figures have something to draw. */

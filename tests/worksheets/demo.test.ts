@@ -1,17 +1,21 @@
 import { describe, expect, test } from "vitest";
-import { assess, type Cell, Refusal } from "../../lib/graph";
+import { assess, type Cell, type Ref, Refusal } from "../../lib/graph";
 import { type KindName, unitNamed } from "../../lib/quantity";
 import { sheets } from "../../worksheets";
 import * as air from "../../worksheets/air-demand/cells";
 import * as boost from "../../worksheets/boost/cells";
 import { demand } from "../../worksheets/boost/demand";
-import { heatCarrier, ratedPower } from "../../worksheets/brief/cells";
+import { heatCarrier, ratedPower, ratedSpeed } from "../../worksheets/brief/cells";
 import * as drives from "../../worksheets/drive-speeds/cells";
 import { unitLoads } from "../../worksheets/drive-speeds/unitLoads";
 import * as fuel from "../../worksheets/fuel-delivery/cells";
+import { deliverySweep } from "../../worksheets/fuel-delivery/deliverySweep";
+import { burntByParts } from "../../worksheets/fuel-delivery/figures/airBurns";
 import { marineBalance } from "../../worksheets/marine-cooling/balance";
 import * as marine from "../../worksheets/marine-cooling/circuit";
 import { seaCapacityRate } from "../../worksheets/marine-cooling/rawWater";
+import { isLeap, runFrom, type RunValues } from "../../worksheets/matching/figures/run";
+import { speedRun } from "../../worksheets/matching/runs";
 import { cellsOf, graph } from "../../worksheets/model";
 import { demo, demoIn, demoInstallations, demoNotices, demoText } from "./demo";
 import { plausible } from "./plausible";
@@ -43,6 +47,37 @@ describe.each(demoInstallations)("the demo build in the installation %s", (insta
   test("is past no limit that counts in it", () => {
     const past = assess(countingCells(), evaluation).filter(({ standing }) => standing === "past");
     expect(past.map(({ component, label }) => `${component}: ${label}`)).toEqual([]);
+  });
+
+  // The truck's map goes into the test cell with the engine, where thicker air could burn more at low speed.
+  test("has a full-load map a little under what the match's parts can burn, up to the promised speed", () => {
+    const values = Object.fromEntries(Object.entries(runFrom).map(([name, ref]) => [name, evaluation.require(ref as Ref<unknown>)]));
+    const burnt = burntByParts(values as unknown as RunValues, evaluation.require(deliverySweep));
+    const promised = evaluation.require(ratedSpeed);
+    const governed = burnt.filter(({ speed }) => speed <= promised);
+    expect(governed.length).toBeGreaterThan(10);
+    for (const { speed, burnt, mapped } of governed) {
+      expect(mapped / burnt, `at ${60 * speed} rev/min`).toBeLessThan(1);
+      expect(mapped / burnt, `at ${60 * speed} rev/min`).toBeGreaterThan(installation === "test-cell" ? 0.78 : 0.93);
+    }
+  });
+
+  // Common practice, no source: torque of a highly charged diesel rises to a broad plateau that ends at the promised speed.
+  test("has parts whose torque rises to a broad plateau, and power without a leap", () => {
+    const points = evaluation.require(speedRun).answer().filter(({ engineSpeed }) => engineSpeed <= evaluation.require(ratedSpeed));
+    const torques = points.map((point) => {
+      if (!point.ok) throw new Error(point.refusal);
+      expect(point.violated).toEqual([]);
+      return point.point.torque;
+    });
+    points.slice(1).forEach((point, i) => {
+      expect(isLeap(points[i]!, point)).toBe(false);
+      expect(torques[i + 1]! * point.engineSpeed).toBeGreaterThan(torques[i]! * points[i]!.engineSpeed);
+    });
+    const highest = Math.max(...torques);
+    const broad = points.filter((_, i) => torques[i]! > 0.93 * highest).map(({ engineSpeed }) => engineSpeed);
+    expect(broad.at(-1)).toBe(evaluation.require(ratedSpeed));
+    expect(broad[0]! / broad.at(-1)!).toBeLessThan(0.85);
   });
 
   test("agrees between sheets", () => {

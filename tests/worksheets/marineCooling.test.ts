@@ -172,7 +172,8 @@ describe("what warm water, warm air and tight pipes cost", () => {
     expect(worse!.solved! / tight.require(attainablePower)).toBeCloseTo(1, 4);
   });
 
-  // Common practice, no source: 1 to 2 % for 5 kPa behind the turbines, 2 to 4 % for 8 K of air, where boost is held.
+  // Common practice, no source: 1 to 2 % for 5 kPa behind the turbines, less with much to lead past them; 2 to 4 % for 8 K
+  // of air; both where boost is held.
   test("is what practice tells where a wastegate holds the boost, and more where none has gas to give", () => {
     const held = program.run(inputsOf(demo, "test-cell"));
     expect(held.require(attained).point.banks[0]!.wastegateFraction).toBeGreaterThan(0.03);
@@ -182,12 +183,12 @@ describe("what warm water, warm air and tight pipes cost", () => {
       return values[values.findIndex(({ solved }) => solved === most) + step]!.solved! / most;
     };
     const [pipe, air] = [1 - left("backPressure", 1), 1 - left("room", 1)];
-    expect(pipe).toBeGreaterThan(0.008);
+    expect(pipe).toBeGreaterThan(0.005);
     expect(pipe).toBeLessThan(0.02);
     expect(air).toBeGreaterThan(0.02);
     expect(air).toBeLessThan(0.04);
-    expect(evaluation.require(attained).point.banks[0]!.wastegateFraction).toBeLessThan(0.001);
-    expect(1 - left("backPressure", 1, { ...cell, most, series })).toBeGreaterThan(2 * pipe);
+    const free = moved({ bankAWastegate: "none", bankATurbineArea: 4.55e-4 }).require(derating).answer();
+    expect(1 - left("backPressure", 1, free)).toBeGreaterThan(2 * pipe);
   });
 
   test("asks for no warmer sea where a loop of fresh water cools the charge", () => {

@@ -157,10 +157,10 @@ export const plausible: Readonly<Record<string, Plausible>> = {
   wheelEfficiency: { unit: "%", span: [68, 80], source: "radial wheels of 70–100 mm: common practice, no source" },
   wheelSpeed: { unit: "rpm", span: [80_000, 140_000], source: "tip speeds of 450–560 m/s on such wheels" },
   wheelTipSpeed: { unit: "m/s", span: [420, 560], source: "cast aluminium wheels: common practice, no source" },
-  surgeMargin: { unit: "%", span: [8, 35], source: practice },
+  surgeMargin: { unit: "%", span: [8, 50], source: practice },
   chokeMargin: { unit: "%", span: [3, 35], source: practice },
   turbineEfficiencyMet: { unit: "%", span: [65, 75], source: "radial turbines: common practice, no source" },
-  wastegatePast: { unit: "%", span: [0, 15], source: practice },
+  wastegatePast: { unit: "%", span: [0, 25], source: practice },
   matchResidual: { unit: "", span: [0, 1e-9], source: "the solver's own promise" },
   matchIterations: { unit: "", span: [1, 20], source: "Newton's method from a near start" },
   // Fuel delivery

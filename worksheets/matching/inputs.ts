@@ -72,13 +72,13 @@ export const {
 } = bankSettings({
   letter: "A",
   name: "First bank",
-  inducer: 68.5,
+  inducer: 70,
   exducer: 97,
-  turbineArea: 7.75,
+  turbineArea: 5.9,
   turbineWheel: 86,
   highestSpeed: 118_000,
-  opensAt: 2.2,
-  openAt: 3.2,
+  opensAt: 1.9,
+  openAt: 2.8,
 });
 
 export const bankBCount = setting("bankBCount", {

@@ -57,7 +57,7 @@ export const matchingPage: Sheet = {
     drawn(figures, "powerOverSpeed"),
     roomTable,
     heading("What is asked for, and what is given"),
-    prose`The promise asks for ${airFlow} of air at ${manifoldPressure}, which is just ${excessAirRatio} times the air that the fuel needs; the parts pass ${matchedAirFlow} at ${matchedManifoldPressure}, and the excess air is ${matchedExcessAir}. The two differ because the boost sheet takes the compressors at ${compressorEfficiency} and the turbines at ${turbineEfficiency} and opens the turbines as far as the promise needs, ${turbineArea} each, while here each has ${inputs.bankAEntries} entries of ${inputs.bankATurbineArea} and the efficiencies are the wheels' own, ${wheelEfficiency} and ${turbineEfficiencyMet}. A turbine smaller than asked for spins its compressor faster: more air than the promise needs, and more exhaust pressure than the same efficiencies would ask for. Better wheels lower it again: ${turbineInletPressure} asked for, ${matchedBackPressure} given.`,
+    prose`The promise asks for ${airFlow} of air at ${manifoldPressure}, which is just ${excessAirRatio} times the air that the fuel needs; the parts pass ${matchedAirFlow} at ${matchedManifoldPressure}, and the excess air is ${matchedExcessAir}. The two differ because the boost sheet takes the compressors at ${compressorEfficiency} and the turbines at ${turbineEfficiency} and opens the turbines as far as the promise needs, ${turbineArea} each, while here each has ${inputs.bankAEntries} entries of ${inputs.bankATurbineArea} and the efficiencies are the wheels' own, ${wheelEfficiency} and ${turbineEfficiencyMet}. A turbine smaller than asked for spins its compressor faster: boost at lower speeds, more air than the promise needs, and more exhaust pressure than the same efficiencies would ask for, ${turbineInletPressure} asked for and ${matchedBackPressure} given, until a wastegate leads some of the exhaust past it, ${cells.wastegatePast} here.`,
     ...lines(
       attainablePower,
       powerInHand,
@@ -163,7 +163,7 @@ export const matchingPage: Sheet = {
       sprayTaken,
     ),
     heading("Other speeds, other heights, other ways"),
-    prose`The air outside, ${ambientTemperature} at ${altitude} and ${ambientPressure}, goes through all of it: thinner air turns the wheels faster for the same work and leaves less of it. What the parts give at other speeds and heights, and what turbochargers or blower would give alone, is worked out when the hand rests.`,
+    prose`The air outside, ${ambientTemperature} at ${altitude} and ${ambientPressure}, goes through all of it: thinner air turns the wheels faster for the same work and leaves less of it. What the parts give at other speeds and heights, and what turbochargers or blower would give alone, is worked out when the hand rests. The fuel sheet's full-load map should lie a little under what is given here at every speed, since more fuel than the air can burn is smoke; its figure draws the two together.`,
     drawn(figures, "powerOverAltitude"),
     drawn(figures, "arrangementsCompared"),
     ...lines(speedRun, altitudeRun, arrangements),

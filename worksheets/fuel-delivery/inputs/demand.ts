@@ -4,7 +4,7 @@ import { share } from "./share";
 
 export const fuelCurve = table("fuelCurve", {
   label: "Full load over speed",
-  note: "Fuel of a stroke and rail pressure as the controller's map has them at full load, each over its value at the promised speed. Straight lines between the rows.",
+  note: "Fuel of a stroke and rail pressure as the controller's map has them at full load, each over its value at the promised speed. Straight lines between the rows. A little less than the match's parts can burn at each speed keeps it from smoking.",
   columns: {
     speed: column({ label: "Engine speed, over the promised", kind: "fraction", unit: "%", span: [5, 150], step: 1 }),
     quantity: column({ label: "Fuel of a stroke", kind: "fraction", unit: "%", span: [0, 200], step: 1 }),
@@ -12,10 +12,14 @@ export const fuelCurve = table("fuelCurve", {
   },
   rows: [2, 12],
   value: [
-    { speed: share(24), quantity: share(48), pressure: share(42) },
-    { speed: share(45), quantity: share(92), pressure: share(75) },
-    { speed: share(62), quantity: share(110), pressure: share(92) },
-    { speed: share(80), quantity: share(107), pressure: share(100) },
+    { speed: share(24), quantity: share(30), pressure: share(42) },
+    { speed: share(40), quantity: share(39), pressure: share(68) },
+    { speed: share(50), quantity: share(50), pressure: share(80) },
+    { speed: share(58), quantity: share(62), pressure: share(88) },
+    { speed: share(63), quantity: share(72), pressure: share(92) },
+    { speed: share(67), quantity: share(82), pressure: share(95) },
+    { speed: share(71), quantity: share(94), pressure: share(97) },
+    { speed: share(80), quantity: share(100), pressure: share(100) },
     { speed: share(100), quantity: share(100), pressure: share(100) },
     { speed: share(108), quantity: share(35), pressure: share(92) },
   ],
