@@ -9,6 +9,8 @@ export interface Difference {
   readonly inputs?: Fields;
   /** Every installation in order, each with what differs from that of the same key. */
   readonly installations?: readonly InstallationDifference[];
+  /** All that was measured, by installation and line; empty where what the other held was taken away. */
+  readonly measured?: Fields;
 }
 
 export interface InstallationDifference {
@@ -25,6 +27,7 @@ interface File {
   readonly note: string;
   readonly inputs: Fields;
   readonly installations: readonly Installation[];
+  readonly measured?: Fields;
 }
 
 interface Installation {
@@ -37,14 +40,15 @@ interface Installation {
 /** What of a file differs from a base; empty where nothing does. Fields that no build has are left out. */
 export function differenceOf(base: File, file: File): Difference {
   const inputs = changed(base.inputs, file.inputs);
-  const same = sameKeys(base, file) && file.installations.every((each, i) => isBare(ofInstallation(base.installations[i], each)));
+  const alike = sameKeys(base, file) && file.installations.every((each, i) => isBare(ofInstallation(base.installations[i], each)));
   return {
     ...(file.name !== base.name && { name: file.name }),
     ...(file.note !== base.note && { note: file.note }),
     ...(Object.keys(inputs).length > 0 && { inputs }),
-    ...(!same && {
+    ...(!alike && {
       installations: file.installations.map((each) => ofInstallation(base.installations.find(({ key }) => key === each.key), each)),
     }),
+    ...(!same(base.measured, file.measured) && { measured: file.measured ?? {} }),
   };
 }
 

@@ -98,6 +98,7 @@ const form = v.object({
       "it must be a list of installations",
     ),
   ),
+  measured: v.optional(fields),
   installation: v.optional(text),
   units: v.unknown(),
 });

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { basesOf } from "../../../site/keep/bases";
 import { codeIn, hashOf, type Opening, readCode, type Shown } from "../../../site/keep/link";
 import { packed } from "../../../site/keep/packed";
-import { type Build, rejoined, separated, withInput } from "../../../worksheets/build/build";
+import { type Build, rejoined, separated, withInput, withMeasured } from "../../../worksheets/build/build";
 import { build as demo } from "../build";
 import { graph } from "../fixture";
 
@@ -44,6 +44,9 @@ test("a link carries whatever was set, of the demo or of a new build, to the las
     fc.tuple(place3, ratio).map(([key, value]) => (build: Build) => withInput(build, key, "driveRatio", value)),
     place3.map((key) => (build: Build) => separated(build, key, "ambient")),
     place3.map((key) => (build: Build) => rejoined(build, key, "ambient")),
+    fc
+      .tuple(place3, fc.constantFrom("fuelFlow", "blowerPower"), fc.option(ratio, { nil: undefined }))
+      .map(([key, cell, value]) => (build: Build) => withMeasured(build, key, cell, value)),
     fc.string({ unit: "binary", maxLength: 40 }).map((name) => (build: Build) => ({ ...build, name })),
   );
   const property = fc.asyncProperty(fc.array(step, { minLength: 1, maxLength: 6 }), async (steps) => {
@@ -53,6 +56,21 @@ test("a link carries whatever was set, of the demo or of a new build, to the las
     expect(opening.build).toEqual(build);
   });
   await fc.assert(property, { seed: 20260101, numRuns: 80 });
+});
+
+test("a link carries what was measured, and only that where nothing else differs", async () => {
+  const measured = withMeasured(demo, "boat", "fuelFlow", 0.0431);
+  const hash = await hashOf(shown(measured), place);
+  expect(hash.length).toBeLessThan(120);
+  const opening = await readCode(codeIn(hash)!, place);
+  expect(opening.build.measured).toEqual({ boat: { fuelFlow: 0.0431 } });
+  expect(opening.opened).toEqual(demo);
+});
+
+test("a link takes away what its base had measured", async () => {
+  const other = { graph, bases: basesOf(withMeasured(demo, "boat", "fuelFlow", 0.0431), graph) };
+  const opening = await readCode(codeIn(await hashOf(shown(demo), other))!, other);
+  expect(opening.build).toEqual(demo);
 });
 
 test("a link of a new build tells what differs from the declared values", async () => {
@@ -83,6 +101,9 @@ test.each([
   ["an installation without label", { installations: [{ key: "other" }] }, "installations[0].label"],
   ["an installation's key with markup", { installations: [{ key: "<img>", label: "x" }] }, "installations[0].key"],
   ["no installation", { installations: [] }, "installations"],
+  ["a measured value of another kind", { measured: { boat: { fuelFlow: "30 psi" } } }, "measured.boat.fuelFlow"],
+  ["a value measured nowhere", { measured: { constructor: { fuelFlow: "1 kg/h" } } }, "measured.constructor"],
+  ["measured values that are a list", { measured: [] }, "measured"],
   ["units of no system", { units: { system: "imperial" } }, "units.system"],
   ["a unit of another kind", { units: { own: { power: "bar" } } }, "units.own.power"],
   ["a unit of no line", { units: { own: { __proto__x: "bar" } } }, "units.own.__proto__x"],
