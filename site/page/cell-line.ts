@@ -1,7 +1,7 @@
 import { type Cell, type Check, isRefusal, outsideRange, type Refusal } from "../../lib/graph";
 import { boxed, h, setAttribute, setText, symbol } from "../dom";
 import { movement } from "../mark";
-import { type Measured, written, writtenInput } from "../state";
+import { type Measured, refusalWords, written, writtenInput } from "../state";
 import { checkLines } from "./check-lines";
 import { type Desk, inSentence, nodeOf, operandKeys, type Part } from "./desk";
 import { limitPlace } from "./limit-place";
@@ -61,7 +61,7 @@ export function cellLine(
       number.show("–");
       setText(unit, "");
       moved.show("");
-      say(refusalWords(desk, workable, cell, now));
+      say(refusedWords(desk, workable, cell, now));
     } else {
       if (cell.kind !== undefined) showScalar(now);
       const outside = outsideRange(cell, desk.values as never);
@@ -86,16 +86,17 @@ export function cellLine(
 }
 
 /** The root of a refusal speaks, and offers the way back to where it last had an answer; those that wait name it. */
-function refusalWords(desk: Desk, workable: Workable, cell: Cell, refusal: Refusal): readonly (string | Node)[] {
+function refusedWords(desk: Desk, workable: Workable, cell: Cell, refusal: Refusal): readonly (string | Node)[] {
   if (refusal.root !== cell.key) return ["waits for ", lineLink(desk, nodeOf(desk.graph, refusal.root))];
+  const { units } = desk.session.state;
+  const words = refusalWords(refusal.words, units);
   const why = [
     h("strong", {}, refusal.fault ? "This line is at fault. " : "No answer. "),
-    `${refusal.words.charAt(0).toUpperCase()}${refusal.words.slice(1)}.`.replace(/\.\.$/, "."),
+    `${words.charAt(0).toUpperCase()}${words.slice(1)}.`.replace(/\.\.$/, "."),
   ];
   const last = workable.of(cell.key);
   const input = last && nodeOf(desk.graph, last.key);
   if (!last || !input || input.type === "cell") return why;
-  const { units } = desk.session.state;
   const value = input.type === "quantity" ? writtenInput(units, input, last.value as number).text : input.type === "choice" ? (input.options[last.value as string] ?? "") : "the rows before";
   const back = h("button", { type: "button", class: "quiet", onclick: () => desk.session.set(last.key, last.value) }, `Back to ${inSentence(input.label)} ${value}`);
   return [...why, " ", back];

@@ -8,7 +8,7 @@ import { standingShape } from "../mark";
 import { marginWords } from "../mark/standing";
 import { applies, type Desk } from "../page/desk";
 import { differenceWords } from "../page/measured";
-import { figureUnits, type Measured, openedInputs, type UnitChoice, unitSymbol, written, writtenInput } from "../state";
+import { figureUnits, type Measured, openedInputs, refusalWords, type UnitChoice, unitSymbol, written, writtenInput } from "../state";
 import { paperTable } from "./paper-table";
 
 /** Width for which figures are drawn on paper, in CSS pixels: a page of A4 within its margins, and some air. */
@@ -75,7 +75,7 @@ function resultRows(desk: Desk, evaluation: Evaluation, cell: Cell): readonly HT
   const value = evaluation.get(cell);
   const checks = checksOf(cell, evaluation);
   if (isRefusal(value)) {
-    const words = value.root === cell.key ? `no answer: ${value.words}` : "waits for another line";
+    const words = value.root === cell.key ? `no answer: ${refusalWords(value.words, units)}` : "waits for another line";
     return [h("tr", {}, h("th", { scope: "row" }, cell.label), h("td", {}), h("td", {}, "–"), h("td", {}, words))];
   }
   if (cell.kind === undefined) return checks.map((check) => checkRow(units, check));
