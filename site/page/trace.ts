@@ -27,6 +27,7 @@ export function traceOf(desk: Desk, symbols: Symbols, start: Node, close: () => 
   const title = h("div", { class: "trace-title", tabindex: -1 });
   const formula = mathPlace("as-declared");
   const filled = mathPlace("filled-in");
+  const kept = h("p", { class: "kept", hidden: true });
   const result = mathPlace("result");
   const body = h("div", { class: "trace-body" });
   const map = traceMap(desk, (key) => go(stepped(trail, key)));
@@ -42,6 +43,7 @@ export function traceOf(desk: Desk, symbols: Symbols, start: Node, close: () => 
     formula.element,
     filled.element,
     result.element,
+    kept,
     map.element,
     body,
     spoken,
@@ -100,15 +102,26 @@ export function traceOf(desk: Desk, symbols: Symbols, start: Node, close: () => 
     map.refresh();
     if (node.type !== "cell") {
       for (const line of [filled, result]) line.show("");
+      tellKept([]);
       return;
     }
     const { units } = desk.session.state;
     const line = filledIn(node, symbols, desk.values, units);
     const left = node.symbol ?? "";
     filled.show(line ? `\\phantom{${line.left || left}} = ${line.right}` : "", "With the present values");
+    tellKept(line?.kept ?? []);
     const value = desk.values.get(node);
     const known = node.kind !== undefined && !isRefusal(value) && typeof value === "number";
     result.show(known ? `${line ? `\\phantom{${line.left || left}}` : left} = ${texQuantity(written(units, { ...node, kind: node.kind! }, value as number))}` : "", "Result");
+  };
+
+  let told = "";
+  /** Says which symbols had to stay, and why. */
+  const tellKept = (symbols: readonly string[]): void => {
+    if (symbols.join() === told) return;
+    told = symbols.join();
+    kept.hidden = symbols.length === 0;
+    kept.replaceChildren(...symbols.flatMap((tex, i) => [i === 0 ? "" : ", ", symbol(tex)]), symbols.length === 1 ? " stays a symbol" : " stay symbols", ": no line behind this one gives the value.");
   };
 
   show();

@@ -37,7 +37,7 @@ interface Open {
 }
 
 export function createTraces(desk: Desk): Traces {
-  const symbols: Symbols = symbolsOf(desk.graph.nodes);
+  const symbols: Symbols = symbolsOf(desk.graph);
   let open: readonly Open[] = [];
 
   const shut = (one: Open): void => {

@@ -7,7 +7,7 @@ import { filledIn, type Symbols, symbolsOf, texQuantity } from "../trace";
 
 /** The appendix: for every result its formula, the values put in, and where the formula comes from. */
 export function tracePages(desk: Desk, evaluation: Evaluation): HTMLElement {
-  const symbols = symbolsOf(desk.graph.nodes);
+  const symbols = symbolsOf(desk.graph);
   const sections = desk.sheets.map((sheet) => {
     const cells = desk.graph.cells.filter(({ key }) => desk.places.get(key)?.sheet === sheet);
     const letter = desk.places.get(cells[0]?.key ?? "")?.letter ?? "";

@@ -35,7 +35,7 @@ const number = String.raw`[-−]?\d+(?:\.\d+)?(?:e[-+]?\d+)?`;
 const unit = [...Object.keys(readings)].sort((a, b) => b.length - a.length).join("|");
 const quantities = new RegExp(String.raw`(?<![\w.])(?:(${number}) to )?(${number}) (${unit})(?![\p{L}\d/·²³(])`, "gu");
 /** "hot temperature is 387.674 K; it must be 285.15 to 383.15 K". */
-const bounded = new RegExp(String.raw`([^;:]+) is ${number} (${unit}); it must [^;:]*`, "gu");
+const bounded = new RegExp(`([^;:]+) is ${number} (${unit}); it must [^;:]*`, "gu");
 
 /**
  * A refusal's words with their numbers in the units on the page, and with names of arguments as words: lib speaks SI.

@@ -25,7 +25,7 @@ const prefixes = new Set(["Delta", "delta", "partial"]);
 const words = new Set(["mathrm", "text", "operatorname", "mathit"]);
 const signs = new Set([
   "cdot", "times", "approx", "le", "leq", "ge", "geq", "pm", "mp", "sum", "prod", "int", "max", "min", "ln", "log", "exp", "sin", "cos", "tan",
-  "to", "sim", "ll", "gg", "ne",
+  "to", "sim", "ll", "gg", "ne", "circ", "ldots",
 ]);
 const argumentsOf: Readonly<Record<string, number>> = { frac: 2, dfrac: 2, tfrac: 2, sqrt: 1, underbrace: 1 };
 
@@ -85,7 +85,8 @@ function named(reader: Reader): Item {
     const tex = `\\${name}${delimiter}`;
     return name === "left" ? { type: "open", tex } : withSup(reader, { type: "close", tex });
   }
-  if (accents.has(name) || prefixes.has(name)) {
+  const prefixed = prefixes.has(name) && /[A-Za-z\\]/.test(reader.tex[reader.at] ?? "");
+  if (accents.has(name) || prefixed) {
     const under = item(reader);
     if (under?.type !== "symbol") return under ?? { type: "sign", tex: `\\${name}` };
     const base = `\\${name} ${under.base}`;

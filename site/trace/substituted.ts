@@ -6,6 +6,8 @@ export interface Substituted {
   readonly left: string;
   /** What stands behind it, with values, in TeX. */
   readonly right: string;
+  /** Symbols behind the equals sign for which there was no value, each once, in TeX. */
+  readonly kept: readonly string[];
 }
 
 /** Symbols that stand for a constant or a property without a line of its own. */
@@ -16,21 +18,20 @@ const relation = /^(?:=|\\(?:approx|le|leq|ge|geq)\b)/;
  * The first equation of a formula with its symbols replaced by values: "P = \\frac{M}{2}" and M = 4 N·m give P and 4 N·m / 2.
  *
  * A symbol is told from others by its accents and its whole subscript. One that stands before a bracket without a space,
- * as in R(w_0), is a function and stays. Undefined where nothing could be replaced, or where more symbols would be left
- * than values put in.
+ * as in R(w_0), is a function and stays. Undefined where nothing could be replaced.
  *
  * @param formula in TeX
  * @param fill the value, in TeX, of a symbol in TeX; undefined where it has none
  */
 export function substituted(formula: string, fill: (symbol: SymbolName) => string | undefined): Substituted | undefined {
   const first = firstEquation(itemsOf(formula));
-  const equals = first.findIndex(isRelation);
+  const equals = relationIn(first);
   const after = first.slice(equals + 1);
-  const next = after.findIndex(isRelation);
-  const count = { values: 0, left: 0 };
+  const next = relationIn(after);
+  const count = { values: 0, kept: [] };
   const right = written(next < 0 ? after : after.slice(0, next), fill, count);
-  if (count.values === 0 || count.left > count.values) return undefined;
-  return { left: plain(first.slice(0, Math.max(0, equals))), right };
+  if (count.values === 0) return undefined;
+  return { left: plain(first.slice(0, Math.max(0, equals))), right, kept: [...new Set(count.kept)] };
 }
 
 /** A symbol as it is looked up. */
@@ -52,7 +53,7 @@ export function isBare({ base, sub }: SymbolName): boolean {
 
 interface Count {
   values: number;
-  left: number;
+  readonly kept: string[];
 }
 
 function written(items: readonly Item[], fill: (symbol: SymbolName) => string | undefined, count: Count): string {
@@ -68,7 +69,7 @@ function written(items: readonly Item[], fill: (symbol: SymbolName) => string | 
     const applied = item.type === "symbol" && !item.sup && isApplied(items, i + 1);
     const value = item.type === "symbol" && !applied ? fill(item) : undefined;
     if (value !== undefined) count.values += 1;
-    else if (item.type === "symbol" && !applied && !constants.has(item.base)) count.left += 1;
+    else if (item.type === "symbol" && !applied && !constants.has(item.base)) count.kept.push(item.tex.trim());
     const starts = item.type !== "close" && item.type !== "sign";
     const holdsValue = value !== undefined || reaches(item, fill);
     // A value and what it is multiplied with get a dot between them.
@@ -121,7 +122,7 @@ function reaches(item: Item, fill: (symbol: SymbolName) => string | undefined): 
 }
 
 function plain(items: readonly Item[]): string {
-  return written(items, () => undefined, { values: 0, left: 0 });
+  return written(items, () => undefined, { values: 0, kept: [] });
 }
 
 /** Up to a wide space or words such as "with": what follows is another equation. */
@@ -132,6 +133,12 @@ function firstEquation(items: readonly Item[]): readonly Item[] {
   return last?.type === "sign" && last.tex === "," ? first.slice(0, -1) : first;
 }
 
-function isRelation(item: Item): boolean {
-  return item.type === "sign" && relation.test(item.tex);
+/** Where the first relation stands that is in no brackets; below zero where there is none. */
+function relationIn(items: readonly Item[]): number {
+  let depth = 0;
+  return items.findIndex((item) => {
+    if (item.type === "open") depth += 1;
+    if (item.type === "close") depth -= 1;
+    return depth === 0 && item.type === "sign" && relation.test(item.tex);
+  });
 }

@@ -1,41 +1,80 @@
-import { type Cell, isRefusal, type Node } from "../../lib/graph";
+import { type Cell, type Graph, isRefusal, type Node } from "../../lib/graph";
 import { type Measured, type UnitChoice, unitSymbol, written, writtenInput } from "../state";
+import { itemsOf } from "./formula";
 import { isBare, type Substituted, type SymbolName, substituted, symbolName } from "./substituted";
 import { texQuantity } from "./texText";
 
 type Values = { get(node: Node): unknown };
 
-/** A graph's symbols: which nodes each of them may stand for. */
-export type Symbols = ReadonlyMap<string, readonly Node[]>;
-
-export function symbolsOf(nodes: readonly Node[]): Symbols {
-  const symbols = new Map<string, Node[]>();
-  for (const node of nodes) {
-    const name = nameOf(node);
-    if (name === undefined) continue;
-    const key = keyOf(name);
-    symbols.set(key, [...(symbols.get(key) ?? []), node]);
-  }
-  return symbols;
+/** A graph's symbols: which node a symbol stands for in a cell's formula. */
+export interface Symbols {
+  bearer(symbol: SymbolName, cell: Cell): Node | undefined;
 }
 
 /**
- * A cell's formula with the values of its symbols in the units shown; undefined where it cannot be filled in cleanly.
- *
- * A symbol is taken from what the cell depends on; one with an index or an accent, which means the same on every sheet,
- * may come from any line that alone bears it. Temperatures are written from absolute zero, as formulas need them.
+ * A symbol in a cell's formula stands for what the cell reads: directly, or through structures, which hand on what they
+ * read. One with an index or an accent may also stand for another line of the same calculation: one that follows from a
+ * structure which the cell reads, or from nothing but what the cell reads. A like symbol from elsewhere may mean
+ * another thing, or the same thing at another point.
+ */
+export function symbolsOf(graph: Graph): Symbols {
+  const bearers = new Map<string, Node[]>();
+  for (const node of graph.nodes) {
+    const name = nameOf(node);
+    if (name === undefined) continue;
+    const key = keyOf(name);
+    bearers.set(key, [...(bearers.get(key) ?? []), node]);
+  }
+  const operands = (node: Node): readonly Node[] =>
+    node.type === "cell" ? Object.values(node.from).map(({ key }) => graph.nodes[graph.position.get(key)!]!) : [];
+  const fedBy = remembered((node: Node): ReadonlySet<Node> => new Set(operands(node).flatMap((each) => [each, ...fedBy(each)])));
+  const read = remembered((node: Node): ReadonlySet<Node> => new Set(operands(node).flatMap((each) => (isStructure(each) ? [each, ...read(each)] : [each]))));
+  const alongside = (other: Node, cell: Cell): boolean => {
+    if (other.type !== "cell") return false;
+    const worked = [cell, ...operands(cell)].filter((each) => isStructure(each) && !onlyGathers(each));
+    return worked.some((each) => fedBy(other).has(each)) || operands(other).every((each) => read(cell).has(each));
+  };
+  return {
+    bearer: (symbol, cell) => {
+      const all = bearers.get(keyOf(symbol)) ?? [];
+      const near = [all.filter((node) => operands(cell).includes(node)), all.filter((node) => read(cell).has(node))].find(({ length }) => length > 0);
+      const [node, ...others] = near ?? (isBare(symbol) ? [] : all);
+      if (!node || others.length > 0 || node === cell) return undefined;
+      return near || alongside(node, cell) ? node : undefined;
+    },
+  };
+}
+
+function isStructure(node: Node): node is Cell {
+  return node.type === "cell" && node.kind === undefined;
+}
+
+/** Whether a structure works nothing out: its formula is words alone. */
+function onlyGathers({ formula }: Cell): boolean {
+  return itemsOf(formula).every(({ type }) => type === "words" || type === "space");
+}
+
+function remembered<T>(work: (node: Node) => T): (node: Node) => T {
+  const known = new Map<Node, T>();
+  return (node) => {
+    const value = known.get(node) ?? work(node);
+    known.set(node, value);
+    return value;
+  };
+}
+
+/**
+ * A cell's formula with the values of its symbols in the units shown; undefined where none has a value. Temperatures are
+ * written from absolute zero, as formulas need them.
  */
 export function filledIn(cell: Cell, symbols: Symbols, values: Values, units: UnitChoice): Substituted | undefined {
-  const operands = new Set(Object.values(cell.from).map(({ key }) => key));
   const own = nameOf(cell);
-  return substituted(cell.formula, (symbol) => {
-    const key = keyOf(symbol);
-    if (own !== undefined && keyOf(own) === key) return undefined;
-    const bearers = symbols.get(key) ?? [];
-    const near = bearers.filter((node) => operands.has(node.key));
-    const [node, ...others] = near.length > 0 ? near : isBare(symbol) ? [] : bearers;
-    return node && others.length === 0 ? valueTex(node, values, units) : undefined;
+  const filled = substituted(cell.formula, (symbol) => {
+    const node = symbols.bearer(symbol, cell);
+    return node && valueTex(node, values, units);
   });
+  const isOwn = (tex: string): boolean => own !== undefined && keyOf(symbolName(tex) ?? own) === keyOf(own);
+  return filled && { ...filled, kept: filled.kept.filter((tex) => !isOwn(tex)) };
 }
 
 /** A node's value as it stands in a formula. */
