@@ -11,6 +11,7 @@ import * as dutyInputs from "./boat-duty/inputs";
 import * as boostCells from "./boost/cells";
 import * as loop from "./boost/demand";
 import * as boostInputs from "./boost/inputs";
+import * as statedBuild from "./boost/statedBuild";
 import * as brief from "./brief/cells";
 import * as accessories from "./drive-speeds/accessories";
 import * as beltFits from "./drive-speeds/beltFits";
@@ -49,6 +50,8 @@ import * as marineHeats from "./marine-cooling/heats";
 import * as marineInputs from "./marine-cooling/inputs";
 import * as rawWater from "./marine-cooling/rawWater";
 import * as suction from "./marine-cooling/suction";
+import * as wallHeat from "./marine-cooling/wallHeat";
+import * as wallHeatInputs from "./marine-cooling/wallHeatInputs";
 import * as banks from "./matching/banks";
 import * as matchCells from "./matching/cells";
 import * as compressors from "./matching/compressors";
@@ -62,7 +65,7 @@ import * as solved from "./matching/solved";
 export const nodesBySheet: Readonly<Record<string, readonly Node[]>> = {
   brief: nodesOf(brief),
   "air-demand": nodesOf(airInputs, intake, airCells),
-  boost: nodesOf(boostInputs, loop, boostCells),
+  boost: nodesOf(boostInputs, statedBuild, loop, boostCells),
   matching: nodesOf(matchInputs, compressors, banks, fuelLimits, matchBuild, solved, runs, matchCells),
   "fuel-delivery": nodesOf(
     fuelInputs,
@@ -94,9 +97,11 @@ export const nodesBySheet: Readonly<Record<string, readonly Node[]>> = {
   "marine-cooling": nodesOf(
     marineInputs,
     balanceInputs,
+    wallHeatInputs,
     rawWater,
     suction,
     marineBalance,
+    wallHeat,
     marineHeats,
     marineCircuit,
     marineCold,

@@ -1,9 +1,7 @@
-import { airConductivity, airTransportSpan, airViscosity } from "../fluid";
 import { requireNotNegative, requirePositive, requireWithin } from "../quantity/guard";
 import type {
   CrankAngle,
   Energy,
-  Length,
   Pressure,
   Ratio,
   RotationalSpeed,
@@ -11,20 +9,10 @@ import type {
   Velocity,
   Volume,
 } from "../quantity/kinds";
-import { annandCoefficient, hohenbergCoefficient, woschniCoefficient } from "./gasHeatTransfer";
+import { type CylinderGeometry, cylinderShape, requireCylinder } from "./cylinderShape";
+import { type WallHeatCorrelation, wallCoefficient, wallGasConstant } from "./wallCoefficient";
 
-/** Published ways to reckon the heat from gas to walls. */
-export type WallHeatCorrelation = "hohenberg" | "woschni" | "annand";
-
-export interface ClosedCycleInputs {
-  /** cylinder diameter [m], above 0 */
-  readonly bore: Length;
-  /** piston travel [m], above 0 */
-  readonly stroke: Length;
-  /** centre to centre of the connecting rod [m], above half the stroke */
-  readonly rodLength: Length;
-  /** volume at intake closing over clearance volume [–], above 1 to 30 */
-  readonly effectiveCompressionRatio: Ratio;
+export interface ClosedCycleInputs extends CylinderGeometry {
   /** crankshaft speed [rev/s], above 0 */
   readonly engineSpeed: RotationalSpeed;
   /** pressure at intake closing [Pa], above 0 */
@@ -33,8 +21,6 @@ export interface ClosedCycleInputs {
   readonly temperature: Temperature;
   /** heat that the fuel of one cycle sets free in one cylinder [J], 0 or above */
   readonly fuelHeat: Energy;
-  /** crank angle after firing dead centre at which the intake closes [rad], −π to below 0 */
-  readonly intakeCloses: CrankAngle;
   /** crank angle after firing dead centre at which the exhaust opens [rad], above 0 to π */
   readonly exhaustOpens: CrankAngle;
   /** crank angle after firing dead centre at which burning begins [rad], after intakeCloses */
@@ -65,19 +51,18 @@ export interface ClosedCycle {
   readonly peakPressure: Pressure;
   /** pressure at exhaust opening [Pa] */
   readonly endPressure: Pressure;
+  /** temperature at exhaust opening [K] */
+  readonly endTemperature: Temperature;
   /** mass of the gas [kg] */
   readonly mass: number;
 }
 
-/** Gas constant of air, close to that of burnt gas [J/(kg·K)]. */
-const gasConstant = 287.05;
-
 /**
  * One closed cycle of a cylinder with heat to its walls [J, Pa]: a single zone of constant γ,
  * dp/dφ = [(γ − 1)(dQ_b − dQ_w)/dφ − γ p dV/dφ]/V, burning after Vibe, Q_b = Q [1 − e^{−a x^{m+1}}], and
- * Q_w = h A (T − T_w) dt with A = 2·π/4 B² + π B x. In Woschni's velocity the motored
+ * Q_w = h A (T − T_w) dt with A = (1 + s)·π/4 B² + π B x, s the crown's surface over its circle. In Woschni's velocity the motored
  * pressure is that without heat; Annand's factor is 0.5, with the properties of air, held at their end above 1500 K.
- * Left out: mass of the fuel, leakage, dissociation, gas exchange and ports: these walls take a further tenth to a third.
+ * Left out: mass of the fuel, leakage, dissociation, gas exchange and ports: see gasExchangeHeat and exhaustPortHeat.
  *
  * @param cycle geometry, state at intake closing, burning and walls [m, –, rev/s, Pa, K, J, rad]
  * @throws RangeError if an argument is outside its span
@@ -87,10 +72,10 @@ const gasConstant = 287.05;
 export function closedCycle(cycle: ClosedCycleInputs): ClosedCycle {
   requireCycle(cycle);
   const { engineSpeed, pressure, temperature, fuelHeat, ratioOfSpecificHeats: gamma } = cycle;
-  const cylinder = cylinderOf(cycle);
+  const cylinder = cylinderShape(cycle);
   const startVolume = cylinder.volume(cycle.intakeCloses);
   const massTimesConstant = (pressure * startVolume) / temperature;
-  const coefficient = coefficientOf(cycle, cylinder, startVolume);
+  const coefficient = coefficientOf(cycle, cylinder.swept, startVolume);
   const perRadian = 1 / (2 * Math.PI * engineSpeed); // s/rad
 
   const burning = (angle: number): number => {
@@ -135,7 +120,8 @@ export function closedCycle(cycle: ClosedCycleInputs): ClosedCycle {
     work: work as Energy,
     peakPressure: peak as Pressure,
     endPressure: p as Pressure,
-    mass: massTimesConstant / gasConstant,
+    endTemperature: ((p * from.volume) / massTimesConstant) as Temperature,
+    mass: massTimesConstant / wallGasConstant,
   };
 }
 
@@ -148,75 +134,28 @@ interface Instant {
   readonly burnt: number;
 }
 
-interface Cylinder {
-  readonly volume: (angle: number) => Volume;
-  readonly volumeSlope: (angle: number) => number;
-  readonly wallArea: (volume: number) => number;
-  readonly swept: number;
-}
-
-function cylinderOf(cycle: ClosedCycleInputs): Cylinder {
-  const { bore, stroke, rodLength } = cycle;
-  const a = stroke / 2;
-  const pistonArea = (Math.PI / 4) * bore ** 2;
-  const travel = (angle: number) => {
-    const reach = Math.sqrt(rodLength ** 2 - (a * Math.sin(angle)) ** 2);
-    return rodLength + a - a * Math.cos(angle) - reach;
-  };
-  const clearance = (pistonArea * travel(cycle.intakeCloses)) / (cycle.effectiveCompressionRatio - 1);
-  return {
-    volume: (angle) => (clearance + pistonArea * travel(angle)) as Volume,
-    volumeSlope: (angle) => {
-      const sine = a * Math.sin(angle);
-      return pistonArea * sine * (1 + (a * Math.cos(angle)) / Math.sqrt(rodLength ** 2 - sine ** 2));
-    },
-    wallArea: (volume) => 2 * pistonArea + (Math.PI * bore * (volume - clearance)) / pistonArea,
-    swept: pistonArea * stroke,
-  };
-}
-
-function coefficientOf(cycle: ClosedCycleInputs, cylinder: Cylinder, startVolume: number) {
-  const { bore, correlation, burnStarts } = cycle;
+/** The coefficient at a crank angle; what fire adds to the gas's velocity counts for Woschni alone. */
+function coefficientOf(cycle: ClosedCycleInputs, swept: number, startVolume: number) {
+  const { correlation, burnStarts } = cycle;
+  if (correlation === "none") return () => 0;
   const meanPistonSpeed = (2 * cycle.stroke * cycle.engineSpeed) as Velocity;
   return (angle: number, p: number, t: number, volume: number): number => {
-    const gas = { bore, pressure: p as Pressure, temperature: t as Temperature };
-    switch (correlation) {
-      case "none":
-        return 0;
-      case "hohenberg":
-        return hohenbergCoefficient(gas, volume as Volume, meanPistonSpeed);
-      case "annand":
-        return annandCoefficient(gas, { meanPistonSpeed, gasConstant, intensity: 0.5 as Ratio, ...transportAt(t) });
-      case "woschni": {
-        const motored = cycle.pressure * (startVolume / volume) ** cycle.ratioOfSpecificHeats;
-        const fire =
-          angle > burnStarts
-            ? (3.24e-3 * cylinder.swept * cycle.temperature * (p - motored)) / (cycle.pressure * startVolume)
-            : 0;
-        return woschniCoefficient(gas, Math.max(0, 2.28 * meanPistonSpeed + fire) as Velocity);
-      }
-    }
+    const motored = cycle.pressure * (startVolume / volume) ** cycle.ratioOfSpecificHeats;
+    const fire =
+      angle > burnStarts ? (3.24e-3 * swept * cycle.temperature * (p - motored)) / (cycle.pressure * startVolume) : 0;
+    const gas = { bore: cycle.bore, pressure: p as Pressure, temperature: t as Temperature };
+    const gasVelocity = Math.max(0, 2.28 * meanPistonSpeed + fire) as Velocity;
+    return wallCoefficient(correlation, gas, { volume: volume as Volume, meanPistonSpeed, gasVelocity });
   };
-}
-
-/** Transport properties of air; beyond the span in which they are known, those at its end. */
-function transportAt(t: number) {
-  const at = Math.min(Math.max(t, airTransportSpan[0]), airTransportSpan[1]) as Temperature;
-  return { dynamicViscosity: airViscosity(at), conductivity: airConductivity(at) };
 }
 
 function requireCycle(cycle: ClosedCycleInputs): void {
   const name = (argument: string) => `closedCycle: ${argument}`;
-  requirePositive(name("bore"), cycle.bore, "m");
-  requirePositive(name("stroke"), cycle.stroke, "m");
-  requirePositive(name("rodLength less half the stroke"), cycle.rodLength - cycle.stroke / 2, "m");
-  requirePositive(name("effectiveCompressionRatio less 1"), cycle.effectiveCompressionRatio - 1);
-  requireWithin(name("effectiveCompressionRatio"), cycle.effectiveCompressionRatio, [1, 30]);
+  requireCylinder("closedCycle", cycle);
   requirePositive(name("engineSpeed"), cycle.engineSpeed, "rev/s");
   requirePositive(name("pressure"), cycle.pressure, "Pa");
   requirePositive(name("temperature"), cycle.temperature, "K");
   requireNotNegative(name("fuelHeat"), cycle.fuelHeat, "J");
-  requireWithin(name("intakeCloses"), cycle.intakeCloses, [-Math.PI, -0.1], "rad");
   requireWithin(name("exhaustOpens"), cycle.exhaustOpens, [0.1, Math.PI], "rad");
   requireWithin(name("burnStarts"), cycle.burnStarts, [cycle.intakeCloses, cycle.exhaustOpens], "rad");
   requirePositive(name("burnDuration"), cycle.burnDuration, "rad");

@@ -95,3 +95,38 @@ export function heatBalance(pieces: HeatBalancePieces): HeatBalance {
     unaccounted: (fuelPower - accounted) as Power,
   };
 }
+
+/** A heat into the jacket, and what shares it out. */
+export interface JacketHeat
+  extends Pick<
+    HeatBalancePieces,
+    "fuelPower" | "frictionPower" | "frictionHeatToOil" | "wallHeatToOil" | "wallHeatRadiated"
+  > {
+  /** heat into the jacket water [W] */
+  readonly jacketHeat: Power;
+}
+
+/**
+ * Share of the fuel's power that goes into the walls, from a measured heat into the jacket water [–]: the jacket's line of
+ * heatBalance, solved for it: λ = (Q_j − (1 − λ_fo) P_f)/((1 − λ_wo − λ_wr) ṁ_f H_u).
+ *
+ * @param measured heat, fuel and friction, and how wall and friction heat are shared out [W, –]
+ * @throws RangeError if an argument is outside its span, nothing of the walls' heat goes into the jacket, or the share falls outside 0 to 0.6
+ * @source first law for a steady flow
+ * @example wallShareFromJacket({ jacketHeat: 240e3, fuelPower: 1.95e6, frictionPower: 90e3, frictionHeatToOil: 0.6, wallHeatToOil: 0.18, wallHeatRadiated: 0.08 }) // 0.14137
+ */
+export function wallShareFromJacket(measured: JacketHeat): Fraction {
+  const { jacketHeat, fuelPower, frictionPower, frictionHeatToOil, wallHeatToOil, wallHeatRadiated } = measured;
+  requirePositive("wallShareFromJacket: jacketHeat", jacketHeat, "W");
+  requirePositive("wallShareFromJacket: fuelPower", fuelPower, "W");
+  requireWithin("wallShareFromJacket: frictionHeatToOil", frictionHeatToOil, [0, 1]);
+  const toJacket = 1 - wallHeatToOil - wallHeatRadiated;
+  requirePositive("wallShareFromJacket: 1 less wallHeatToOil and wallHeatRadiated", toJacket);
+  const friction = (1 - frictionHeatToOil) * frictionPower;
+  const share = (jacketHeat - friction) / (toJacket * fuelPower);
+  if (share >= 0 && share <= 0.6) return share as Fraction;
+  const kilowatts = (power: number) => `${(power / 1000).toPrecision(3)} kW`;
+  throw new RangeError(
+    `wallShareFromJacket: ${kilowatts(jacketHeat)} measured in the jacket, of which ${kilowatts(friction)} is friction, would be ${(100 * share).toFixed(0)} % of the fuel's ${kilowatts(fuelPower)} in the walls; it must be 0 to 60 %: look at both measurements`,
+  );
+}

@@ -84,16 +84,18 @@ describe("the heat balance at the speed and load set", () => {
     expect(gap(power(balance, "shaft") + power(balance, "gear"), part("brake"))).toBeLessThan(1e-6);
   });
 
-  test("burns more and warms sea and exhaust more with every step of load, and has less of the fuel in the walls", () => {
+  test("burns more and warms sea and exhaust more with every step of load, and about the same share of the fuel in the walls", () => {
     for (const along of ["propeller", "fullLoad"] as const) {
       const steps = [0.4, 0.6, 0.8, 1].map((load) => solvedIn(boat, along, 0.9, load));
-      for (const [i, { balance, wallShare }] of steps.slice(1).entries()) {
+      for (const [i, { balance }] of steps.slice(1).entries()) {
         const before = steps[i]!;
         expect(balance.fuel).toBeGreaterThan(before.balance.fuel);
         expect(heat(balance, "sea")).toBeGreaterThan(heat(before.balance, "sea"));
         expect(power(balance, "exhaustGas")).toBeGreaterThan(power(before.balance, "exhaustGas"));
-        expect(wallShare).toBeLessThan(before.wallShare);
       }
+      // At one speed the gas has the same time for every load: the share of the fuel in the walls moves by less than a tenth.
+      const shares = steps.map(({ wallShare }) => wallShare);
+      expect(Math.max(...shares) / Math.min(...shares)).toBeLessThan(1.1);
     }
   });
 

@@ -11,7 +11,7 @@ import * as duty from "../../worksheets/boat-duty/cells";
 import * as exhaust from "../../worksheets/boat-duty/exhaust";
 import * as dutyIn from "../../worksheets/boat-duty/inputs";
 import * as boost from "../../worksheets/boost/cells";
-import { chargeSinkTemperature } from "../../worksheets/boost/demand";
+import { chargeSinkTemperature } from "../../worksheets/boost/statedBuild";
 import * as boostIn from "../../worksheets/boost/inputs";
 import * as brief from "../../worksheets/brief/cells";
 import { accessoryPower, electricalLoad } from "../../worksheets/drive-speeds/accessories";

@@ -26,8 +26,9 @@ import {
   peakPressure,
   turbineInletPressure,
 } from "../boost/cells";
-import { charge, demand, demandBuild, scaledFriction } from "../boost/demand";
+import { charge, demand, demandBuild } from "../boost/demand";
 import { scavengeGainCounts } from "../boost/inputs";
+import { scaledFriction } from "../boost/statedBuild";
 import {
   ambientDensity,
   ambientHumidityRatio,

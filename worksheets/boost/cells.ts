@@ -264,7 +264,7 @@ export const turbineInletTemperature = cell("turbineInletTemperature", {
   from: { demand },
   compute: ({ demand }) => demand.exhaust.turbineInletTemperature,
   formula:
-    "\\dot m_f H_u\\,(1 - \\lambda_w) + \\dot m\\,h(T_5) = P_b + P_f + P_x + P_{bl} + P_{fp} + \\dot m_{ex}\\,h_{ex}(T_6)",
+    "\\dot m_f H_u\\,(1 - \\lambda_{w,u}) + \\dot m\\,h(T_5) = P_b + P_f + P_x + P_{bl} + P_{fp} + \\dot m_{ex}\\,h_{ex}(T_6)",
   source:
     "first law on the gas in the cylinders; J. B. Heywood, Internal Combustion Engine Fundamentals (1988), §12.2 (from memory)",
   assumptions: [

@@ -1,169 +1,60 @@
 import { type DemandBuild, demandPoint } from "../../lib/charge";
-import { chenFlynnCoefficients } from "../../lib/engine";
-import { dryAir, moistAir } from "../../lib/fluid";
+import { wallShareFromJacket } from "../../lib/engine";
+import { moistAir } from "../../lib/fluid";
 import { cell, structure } from "../../lib/graph";
-import type { Fraction, PressureDifference, Ratio, Temperature } from "../../lib/quantity";
-import {
-  excessAirRatio,
-  frictionShare,
-  indicatedEfficiency,
-  valveLoss,
-  volumetricEfficiency,
-} from "../air-demand/inputs";
-import { intakeRestriction } from "../air-demand/intake";
-import { exhaustLossCounted } from "../boat-duty/exhaustLoss";
-import {
-  ambientHumidityRatio,
-  ambientPressure,
-  ambientTemperature,
-  displacement,
-  heatCarrier,
-  ratedPower,
-  ratedSpeed,
-  stroke,
-} from "../brief/cells";
-import { accessoryPower } from "../drive-speeds/accessories";
-import { blowerDriveRatio } from "../drive-speeds/ratios";
-import { fuelInUse, fuelPumpWork } from "../fuel-delivery/pumpWork";
-import { chargeCooledBy, loopTemperature, seaTemperature } from "../marine-cooling/inputs";
-import { chargeWaterWarming } from "../marine-cooling/rawWater";
-import {
-  aftercoolerEffectiveness,
-  aftercoolerLoss,
-  blowerBuiltInRatio,
-  blowerClearance,
-  blowerDisplacement,
-  blowerMechanicalEfficiency,
-  compressionExponent,
-  compressorEfficiency,
-  coolerRatedDensity,
-  coolerRatedFlow,
-  effectiveCompressionRatio,
-  exhaustRatedFlow,
-  exhaustRatedTemperature,
-  firingRise,
-  intercoolerEffectiveness,
-  intercoolerLoss,
-  scavengeGainCounts,
-  sinkRise,
-  turbineEfficiency,
-  turbochargerCount,
-  turbochargerMechanicalEfficiency,
-  wallHeatShare,
-} from "./inputs";
+import type { Power } from "../../lib/quantity";
+import { ambientHumidityRatio, ratedPower, ratedSpeed } from "../brief/cells";
+import { frictionHeatToOil, wallHeatRadiated, wallHeatToOil } from "../marine-cooling/inputs";
+import { measuredFuelFlow, measuredJacketHeat, wallHeatFrom } from "../marine-cooling/wallHeatInputs";
+import { wallHeatShare } from "./inputs";
+import { statedBuild } from "./statedBuild";
 
-export const chargeSinkTemperature = cell("chargeSinkTemperature", {
-  label: "Cooling stream reaching the charge coolers",
-  kind: "temperature",
-  symbol: "T_s",
-  from: { heatCarrier, ambientTemperature, sinkRise, seaTemperature, chargeCooledBy, loopTemperature },
-  compute: ({ heatCarrier, ambientTemperature, sinkRise, seaTemperature, chargeCooledBy, loopTemperature }) => {
-    if (heatCarrier === "air") return (ambientTemperature + sinkRise) as Temperature;
-    return (chargeCooledBy === "loop" ? loopTemperature : seaTemperature + sinkRise) as Temperature;
+export const wallHeatInUse = cell("wallHeatInUse", {
+  label: "Share of wall heat in use",
+  kind: "fraction",
+  symbol: "\\lambda_{w,u}",
+  from: {
+    wallHeatFrom,
+    wallHeatShare,
+    measuredJacketHeat,
+    measuredFuelFlow,
+    frictionHeatToOil,
+    wallHeatToOil,
+    wallHeatRadiated,
+    statedBuild,
+    ratedSpeed,
+    ratedPower,
+  },
+  compute: ({ wallHeatFrom, wallHeatShare, measuredJacketHeat, measuredFuelFlow, statedBuild, ...at }) => {
+    if (wallHeatFrom === "stated") return wallHeatShare;
+    const { powers } = demandPoint(statedBuild, { engineSpeed: at.ratedSpeed, brakePower: at.ratedPower });
+    return wallShareFromJacket({
+      jacketHeat: measuredJacketHeat,
+      fuelPower: (measuredFuelFlow * statedBuild.fuel.lowerHeatingValue) as Power,
+      frictionPower: powers.friction,
+      frictionHeatToOil: at.frictionHeatToOil,
+      wallHeatToOil: at.wallHeatToOil,
+      wallHeatRadiated: at.wallHeatRadiated,
+    });
   },
   formula:
-    "T_s = T_0 + \\Delta T_s \\text{ with air}, \\quad T_{sea} + \\Delta T_s \\text{ with sea water}, \\quad T_{lt} \\text{ with a loop}",
-  source: "definition",
+    "\\lambda_{w,u} = \\lambda_w \\text{ stated, or } \\frac{Q_{j,m} - (1 - \\lambda_{fo})\\,P_f}{(1 - \\lambda_{wo} - \\lambda_{wr})\\,\\dot m_{f,m}\\,H_u} \\text{ measured}",
+  source: "first law",
+  assumptions: [
+    "Friction is that of the promised power with the share stated; it hardly feels the share.",
+    "Oil and radiation keep the shares stated: measure the oil's heat too, and set its share until both agree.",
+  ],
 });
 
 /** The build as the demand loop wants it, but for speed and power. */
 export const demandBuild = structure("demandBuild", {
   label: "Engine, charge path and exhaust, gathered",
-  from: {
-    ambientPressure,
-    ambientTemperature,
-    ambientHumidityRatio,
-    intakeRestriction,
-    turbochargerCount,
-    compressorEfficiency,
-    turbineEfficiency,
-    turbochargerMechanicalEfficiency,
-    chargeSinkTemperature,
-    chargeWaterWarming,
-    coolerRatedFlow,
-    coolerRatedDensity,
-    intercoolerEffectiveness,
-    intercoolerLoss,
-    aftercoolerEffectiveness,
-    aftercoolerLoss,
-    blowerDisplacement,
-    blowerDriveRatio,
-    blowerBuiltInRatio,
-    blowerClearance,
-    blowerMechanicalEfficiency,
-    displacement,
-    stroke,
-    volumetricEfficiency,
-    indicatedEfficiency,
-    wallHeatShare,
-    effectiveCompressionRatio,
-    compressionExponent,
-    firingRise,
-    frictionShare,
-    valveLoss,
-    fuelInUse,
-    excessAirRatio,
-    accessoryPower,
-    fuelPumpWork,
-    exhaustLossCounted,
-    exhaustRatedFlow,
-    exhaustRatedTemperature,
-    scavengeGainCounts,
-  },
-  compute: (at): DemandBuild => {
-    const cooler = (effectiveness: Fraction, pressureLoss: PressureDifference) => ({
-      effectiveness,
-      sinkTemperature: at.chargeSinkTemperature,
-      restriction: { massFlow: at.coolerRatedFlow, density: at.coolerRatedDensity, pressureLoss },
-    });
-    return {
-      surroundings: {
-        pressure: at.ambientPressure,
-        temperature: at.ambientTemperature,
-        humidityRatio: at.ambientHumidityRatio,
-      },
-      filter: at.intakeRestriction,
-      turbochargers: {
-        count: at.turbochargerCount,
-        compressorEfficiency: at.compressorEfficiency,
-        turbineEfficiency: at.turbineEfficiency,
-        mechanicalEfficiency: at.turbochargerMechanicalEfficiency,
-      },
-      coolerBeforeBlower: cooler(at.intercoolerEffectiveness, at.intercoolerLoss),
-      blower: {
-        displacementPerTurn: at.blowerDisplacement,
-        driveRatio: at.blowerDriveRatio,
-        builtInVolumeRatio: at.blowerBuiltInRatio,
-        filling: { kind: "clearance", area: at.blowerClearance },
-        mechanicalEfficiency: at.blowerMechanicalEfficiency,
-      },
-      coolerAfterBlower: cooler(at.aftercoolerEffectiveness, at.aftercoolerLoss),
-      sinkWarmingPerWatt: at.chargeWaterWarming,
-      engine: {
-        displacement: at.displacement,
-        stroke: at.stroke,
-        volumetricEfficiency: at.volumetricEfficiency,
-        grossIndicatedEfficiency: at.indicatedEfficiency,
-        heatToWallsShare: at.wallHeatShare,
-        effectiveCompressionRatio: at.effectiveCompressionRatio,
-        compressionExponent: at.compressionExponent,
-        firingRiseRatio: at.firingRise,
-        friction: scaledFriction(at.frictionShare),
-        valveLoss: at.valveLoss,
-      },
-      fuel: at.fuelInUse,
-      excessAirRatio: at.excessAirRatio,
-      accessoryPower: at.accessoryPower,
-      fuelPumpWork: at.fuelPumpWork,
-      exhaustPipe: {
-        massFlow: at.exhaustRatedFlow,
-        density: dryAir.density(at.exhaustRatedTemperature, at.ambientPressure),
-        pressureLoss: at.exhaustLossCounted,
-      },
-      pumpingGainCounts: at.scavengeGainCounts === "yes",
-    };
-  },
-  formula: "\\text{inputs gathered}",
+  from: { statedBuild, wallHeatInUse },
+  compute: ({ statedBuild, wallHeatInUse }): DemandBuild => ({
+    ...statedBuild,
+    engine: { ...statedBuild.engine, heatToWallsShare: wallHeatInUse },
+  }),
+  formula: "\\text{cells gathered}",
   source: "definition",
 });
 
@@ -189,14 +80,3 @@ export const charge = structure("charge", {
   formula: "\\text{dry air and } w_0 \\text{ of vapour}",
   source: "McBride, Zehe and Gordon, NASA/TP-2002-211556 (2002)",
 });
-
-/** The published friction line, scaled as a whole. */
-export function scaledFriction(share: Fraction) {
-  const { constant, perPeakPressure, perPistonSpeed, perPistonSpeedSquared } = chenFlynnCoefficients;
-  return {
-    constant: (share * constant) as PressureDifference,
-    perPeakPressure: (share * perPeakPressure) as Ratio,
-    perPistonSpeed: share * perPistonSpeed,
-    perPistonSpeedSquared: share * perPistonSpeedSquared,
-  };
-}

@@ -261,7 +261,7 @@ export const wallHeatShare = setting("wallHeatShare", {
   value: 15,
   span: [5, 35],
   step: 0.5,
-  note: "Before friction adds its own heat; 12 to 20 % at full load: common practice, no source.",
+  note: "Before friction adds its own heat; 12 to 20 % at full load: common practice, no source. A heat balance from a brake takes its place on the sheet of the marine cooling load.",
 });
 
 export const turbineInletLimit = setting("turbineInletLimit", {

@@ -30,7 +30,7 @@ import {
   turbineOutletTemperature,
   turbochargerShare,
 } from "./cells";
-import { charge, chargeSinkTemperature, demand, demandBuild } from "./demand";
+import { charge, demand, demandBuild } from "./demand";
 import {
   aftercoolerEffectiveness,
   aftercoolerLoss,
@@ -65,6 +65,7 @@ import {
   turbochargerMechanicalEfficiency,
   wallHeatShare,
 } from "./inputs";
+import { chargeSinkTemperature, statedBuild } from "./statedBuild";
 import { blowerDriveRatio } from "../drive-speeds/ratios";
 
 const figures = () => import("./figures");
@@ -185,6 +186,6 @@ export const boostPage: Sheet = {
     ),
     heading("How the loop is closed"),
     prose`The blower is paid for in fuel, the fuel asks for air, and the air loads the blower again. The loop is solved as one; what is left open is ${loopResidual} of the power at the pistons.`,
-    ...lines(charge, demandBuild, demand, chargePath, heatBalance, loopResidual),
+    ...lines(charge, statedBuild, demandBuild, demand, chargePath, heatBalance, loopResidual),
   ],
 };

@@ -4,10 +4,11 @@ import { idleSpeed, maximumSpeed, ratedSpeed } from "../brief/cells";
 import { Later } from "../later";
 import { matchBuild } from "../matching/match";
 import { speedRun } from "../matching/runs";
-import { balanceSetup, cylinderSetup, wallHeatCalibration } from "./balance";
+import { balanceSetup } from "./balance";
 import { flowsAlong, flowsLoad, flowsSpeed } from "./balanceInputs";
 import { curvePointAt, propellerCurve } from "./curve";
 import { type BalancePoint, fullLoadPointAt, pointBelow } from "./fullLoad";
+import { cylinderSetup, wallHeatCalibration } from "./wallHeat";
 
 export const flowsEngineSpeed = cell("flowsEngineSpeed", {
   label: "Engine speed for which the heat flows are drawn",

@@ -21,14 +21,15 @@ import { idleSpeed, ratedPower, ratedSpeed } from "../brief/cells";
 import { rawWaterDriveRatio } from "../drive-speeds/ratios";
 import { fuelPropellerExponent } from "../fuel-delivery/inputs";
 import { Later } from "../later";
-import { balanceSetup, cylinderSetup, wallHeatCalibration } from "./balance";
+import { balanceSetup } from "./balance";
 import { type BalanceInputs, balanceOf, type MarineBalance } from "./balanceOf";
 import type { CircuitSetup, CircuitState } from "./circuitState";
 import { circuitSetup, circuitState } from "./heats";
 import { networkAt } from "./networkAt";
 import { type RawWaterState, rawWaterState } from "./rawWater";
 import { engineOfDemand } from "./solvedEngine";
-import { type CylinderSetup, wallHeatShareOf } from "./wallHeatOf";
+import { type CylinderSetup, wallHeatOf } from "./wallHeatOf";
+import { cylinderSetup, wallHeatCalibration } from "./wallHeat";
 
 /** The engine on the propeller's curve at one speed, or why it cannot be there. */
 export type CurvePoint = {
@@ -126,7 +127,7 @@ function engineAt(at: CurveFrom, engineSpeed: RotationalSpeed, brakePower: Power
     return engineOfDemand(point, engineSpeed, build.surroundings.humidityRatio);
   };
   const first = solved(at.demandBuild);
-  const wallShare = (at.wallHeatCalibration * wallHeatShareOf(at.cylinderSetup, first)) as Fraction;
+  const wallShare = (at.wallHeatCalibration * wallHeatOf(at.cylinderSetup, first).share) as Fraction;
   const { excessAirRatio } = first;
   const withShare = { ...at.demandBuild.engine, heatToWallsShare: wallShare };
   return { engine: solved({ ...at.demandBuild, excessAirRatio, engine: withShare }), wallShare };

@@ -2,7 +2,7 @@ import { type AttainablePoint, attainable, type OperatingBuild, operatingPoint }
 import type { Fraction, Power, Ratio, RotationalSpeed } from "../../lib/quantity";
 import { type BalanceInputs, balanceOf, type MarineBalance } from "./balanceOf";
 import { engineOfParts } from "./solvedEngine";
-import { type CylinderSetup, wallHeatShareOf } from "./wallHeatOf";
+import { type CylinderSetup, wallHeatOf } from "./wallHeatOf";
 
 /** The heat balance at a speed and power, or why there is none. */
 export type BalancePoint = {
@@ -45,7 +45,7 @@ export function pointBelow(at: PartsAndShares, most: AttainablePoint, load: numb
     const brakePower = (load * full.brakePower) as Power;
     const wanted = { engineSpeed, load: { kind: "brakePower", brakePower } } as const;
     const first = load === 1 ? full : operatingPoint(at.matchBuild, { ...wanted, near: full });
-    const wallShare = (at.wallHeatCalibration * wallHeatShareOf(at.cylinderSetup, engineOfParts(first))) as Fraction;
+    const wallShare = (at.wallHeatCalibration * wallHeatOf(at.cylinderSetup, engineOfParts(first)).share) as Fraction;
     const engine = { ...at.matchBuild.engine, heatToWallsShare: wallShare };
     const solved = engineOfParts(operatingPoint({ ...at.matchBuild, engine }, { ...wanted, near: first }));
     const { excessAirRatio } = solved;

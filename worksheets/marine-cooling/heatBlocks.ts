@@ -1,31 +1,26 @@
+import { wallHeatInUse } from "../boost/demand";
 import type { Block } from "../sheet";
 import { heading, lines, prose, tabulated } from "../sheet";
-import {
-  balanceGap,
-  balanceSetup,
-  cycleFuelHeat,
-  cylinderSetup,
-  exhaustLatent,
-  marineBalance,
-  promisedEngine,
-  roomHeat,
-  wallHeatByCorrelation,
-  wallHeatCalibration,
-} from "./balance";
+import { balanceGap, balanceSetup, exhaustLatent, marineBalance, promisedEngine, roomHeat } from "./balance";
 import { propellerCurve } from "./curve";
 import { gearHeat, jacketHeat, oilHeat } from "./heats";
+import { frictionHeatToOil, gearEfficiency, wallHeatRadiated, wallHeatToOil } from "./inputs";
+import { cycleFuelHeat, cylinderSetup, wallHeatByCorrelation, wallHeatCalibration, wallHeatParts } from "./wallHeat";
 import {
   burnDuration,
   burnStarts,
+  crownSurface,
   exhaustOpens,
-  frictionHeatToOil,
-  gearEfficiency,
   intakeCloses,
+  measuredFuelFlow,
+  measuredJacketHeat,
+  portBore,
+  portLength,
+  portTemperature,
   wallHeatCorrelation,
-  wallHeatRadiated,
-  wallHeatToOil,
+  wallHeatFrom,
   wallTemperature,
-} from "./inputs";
+} from "./wallHeatInputs";
 
 /** Where the heat goes, and how a correlation carries it to other loads. */
 export const heatBlocks: readonly Block[] = [
@@ -58,21 +53,46 @@ export const heatBlocks: readonly Block[] = [
     ],
     rows: ({ lines }) => lines.map(({ name, power, share, goal }) => [name, power, share, goalNames[goal]]),
   }),
-  heading("Heat to the walls, by a published correlation"),
-  prose`The share of the fuel that goes into the walls is yours to state on the sheet of the boost. A published correlation gives ${wallHeatByCorrelation} between the closing and the opening of the valves; yours is ${wallHeatCalibration} times that. So scaled, it carries the share to every other load and speed.`,
+  heading("Heat to the walls: stated, measured, and by a published correlation"),
+  prose`How much of the fuel goes into the walls is stated on the sheet of the boost, or follows from a heat into the jacket that was measured on a brake: ${wallHeatInUse} at present. The correlation chosen gives ${wallHeatByCorrelation} to cylinders and exhaust ports; the share in use is ${wallHeatCalibration} times that. So scaled, the correlation carries the share to every other load and speed. Published correlations differ by a half from one to the next, and water-cooled manifolds or turbine housings come on top: trust a measurement before any of them.`,
+  ...lines(wallHeatFrom, measuredJacketHeat, measuredFuelFlow, wallHeatInUse, wallHeatCorrelation),
+  tabulated({
+    key: "wallHeatParts",
+    title: "Heat into the walls by the correlation",
+    of: wallHeatParts,
+    columns: [
+      { label: "While" },
+      { label: "Heat", kind: "power", hint: "heat" },
+      { label: "Share of the fuel", kind: "fraction" },
+    ],
+    rows: ({ valvesClosed, valvesOpen, ports, share }) => {
+      const all = valvesClosed + valvesOpen + ports;
+      const row = (name: string, heat: number) => [name, heat, (heat / all) * share];
+      return [
+        row("all valves are closed", valvesClosed),
+        row("gas is exchanged", valvesOpen),
+        row("exhaust passes the ports", ports),
+        row("all together", all),
+      ];
+    },
+  }),
   ...lines(
-    wallHeatCorrelation,
+    wallHeatByCorrelation,
+    wallHeatCalibration,
     intakeCloses,
     exhaustOpens,
     burnStarts,
     burnDuration,
     wallTemperature,
+    crownSurface,
+    portBore,
+    portLength,
+    portTemperature,
     cylinderSetup,
     cycleFuelHeat,
-    wallHeatByCorrelation,
-    wallHeatCalibration,
+    wallHeatParts,
+    propellerCurve,
   ),
-  ...lines(propellerCurve),
 ];
 
 const goalNames = { work: "propeller", sea: "sea water", away: "exhaust and drives", room: "engine room" } as const;

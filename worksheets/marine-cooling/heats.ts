@@ -55,7 +55,7 @@ export const jacketHeat = cell("jacketHeat", {
   symbol: "Q_j",
   from: { heatBalance },
   compute: ({ heatBalance }) => heatOf(heatBalance, "jacket"),
-  formula: "Q_j = (1 - \\lambda_{wo} - \\lambda_{wr})\\,\\lambda_w\\,\\dot m_f H_u + (1 - \\lambda_{fo})\\,P_f",
+  formula: "Q_j = (1 - \\lambda_{wo} - \\lambda_{wr})\\,\\lambda_{w,u}\\,\\dot m_f H_u + (1 - \\lambda_{fo})\\,P_f",
   source: "first law; shares of wall and friction heat are the build's own",
 });
 
@@ -67,7 +67,7 @@ export const oilHeat = cell("oilHeat", {
   from: { heatBalance },
   compute: ({ heatBalance }) => (heatOf(heatBalance, "oil") + heatOf(heatBalance, "turbochargerLoss")) as Power,
   formula:
-    "Q_o = \\lambda_{wo}\\,\\lambda_w\\,\\dot m_f H_u + \\lambda_{fo}\\,P_f + P_c\\left(\\frac{1}{\\eta_m} - 1\\right)",
+    "Q_o = \\lambda_{wo}\\,\\lambda_{w,u}\\,\\dot m_f H_u + \\lambda_{fo}\\,P_f + P_c\\left(\\frac{1}{\\eta_m} - 1\\right)",
   source: "first law; the turbochargers' bearings are cooled by the engine's oil",
 });
 

@@ -675,63 +675,6 @@ export const loopCooler = setting("loopCooler", {
   step: 0.5,
 });
 
-export const wallHeatCorrelation = choice("wallHeatCorrelation", {
-  label: "Heat to the cylinder walls after",
-  options: { hohenberg: "Hohenberg (1979)", woschni: "Woschni (1967)", annand: "Annand (1963), a = 0.5" },
-  value: "hohenberg",
-  note: "They differ by up to a factor of two: try each; your own share of wall heat, once measured, calibrates the one chosen.",
-});
-
-export const intakeCloses = setting("intakeCloses", {
-  label: "Intake closes after bottom dead centre by",
-  symbol: "\\varphi_{ic}",
-  kind: "crankAngle",
-  unit: "deg",
-  value: 40,
-  span: [0, 80],
-  step: 1,
-});
-
-export const exhaustOpens = setting("exhaustOpens", {
-  label: "Exhaust opens before bottom dead centre by",
-  symbol: "\\varphi_{eo}",
-  kind: "crankAngle",
-  unit: "deg",
-  value: 50,
-  span: [10, 90],
-  step: 1,
-});
-
-export const burnStarts = setting("burnStarts", {
-  label: "Burning begins before top dead centre by",
-  symbol: "\\varphi_b",
-  kind: "crankAngle",
-  unit: "deg",
-  value: 4,
-  span: [0, 30],
-  step: 1,
-});
-
-export const burnDuration = setting("burnDuration", {
-  label: "Burning lasts",
-  symbol: "\\Delta\\varphi_b",
-  kind: "crankAngle",
-  unit: "deg",
-  value: 70,
-  span: [25, 120],
-  step: 1,
-});
-
-export const wallTemperature = setting("wallTemperature", {
-  label: "Mean temperature of the cylinder's walls",
-  symbol: "T_{wall}",
-  kind: "temperature",
-  unit: "°C",
-  value: 180,
-  span: [90, 350],
-  step: 5,
-});
-
 export const wornFilling = setting("wornFilling", {
   label: "Raw-water pump worn: filling left",
   symbol: "\\eta_{w,worn}",

@@ -18,7 +18,12 @@ export interface SolvedEngine {
   readonly humidityRatio: Ratio;
   readonly manifoldPressure: Pressure;
   readonly manifoldTemperature: Temperature;
+  /** into the cylinders, vapour included */
+  readonly chargeFlow: MassFlow;
   readonly exhaustFlow: MassFlow;
+  /** before the first turbine */
+  readonly backPressure: Pressure;
+  readonly exhaustTemperature: Temperature;
   /** behind the last turbine */
   readonly pipeTemperature: Temperature;
   readonly intercoolerHeat: Power;
@@ -42,7 +47,10 @@ export function engineOfDemand(point: DemandPoint, speed: RotationalSpeed, humid
     humidityRatio,
     manifoldPressure: path.manifoldPressure,
     manifoldTemperature: path.manifoldTemperature,
+    chargeFlow: (exhaust.flow - point.fuelFlow) as MassFlow,
     exhaustFlow: exhaust.flow,
+    backPressure: exhaust.turbineInletPressure,
+    exhaustTemperature: exhaust.turbineInletTemperature,
     pipeTemperature: exhaust.turbineOutletTemperature,
     intercoolerHeat: path.coolerBeforeBlower.heat,
     aftercoolerHeat: path.coolerAfterBlower.heat,
@@ -62,7 +70,10 @@ export function engineOfParts(point: OperatingPoint): SolvedEngine {
     humidityRatio: point.stations.at(-1)!.humidityRatio,
     manifoldPressure: point.manifoldPressure,
     manifoldTemperature: point.manifoldTemperature,
+    chargeFlow: (point.exhaustFlow - point.fuelFlow) as MassFlow,
     exhaustFlow: point.exhaustFlow,
+    backPressure: point.backPressure,
+    exhaustTemperature: point.exhaustTemperature,
     pipeTemperature: point.pipeTemperature,
     intercoolerHeat: coolers("intercooler"),
     aftercoolerHeat: coolers("aftercooler"),

@@ -3,10 +3,19 @@ import {
   annandCoefficient,
   type ClosedCycleInputs,
   closedCycle,
+  cylinderShape,
+  exhaustPortHeat,
+  type GasExchangeInputs,
+  gasExchangeHeat,
+  heatBalance,
   hohenbergCoefficient,
+  temperatureAtClosing,
   type WallHeatCorrelation,
+  wallCoefficient,
+  wallShareFromJacket,
   woschniCoefficient,
 } from "../../../lib/engine";
+import { airConductivity, airViscosity } from "../../../lib/fluid";
 import published from "../../published/engine-wall-heat.json" with { type: "json" };
 import { close, rowsOf } from "../publishedRows";
 
@@ -110,4 +119,113 @@ describe("closedCycle(cycle)", () => {
     expect(() => closedCycle({ ...inputs, bore: Number.NaN as never })).toThrow("closedCycle: bore is NaN m");
     expect(() => closedCycle({ ...inputs, burnStarts: -3 as never })).toThrow("burnStarts is -3 rad");
   });
+});
+
+const cylinder = {
+  bore: 0.124,
+  stroke: 0.141,
+  rodLength: 0.233,
+  effectiveCompressionRatio: 12.8,
+  intakeCloses: radians(-140),
+};
+
+describe("the cylinder's walls", () => {
+  test("temperatureAtClosing(cylinder, pressure, mass) makes the closed cycle hold that mass", () => {
+    const mass = 0.0057;
+    const temperature = temperatureAtClosing(cylinder as never, 3.3e5 as never, mass as never);
+    const row = cycleOf(rows("single-zone-hohenberg")[0]!.inputs as Record<string, number>, "hohenberg");
+    const cycle = closedCycle({ ...row, ...cylinder, pressure: 3.3e5, temperature } as never);
+    expect(cycle.mass / mass).toBeCloseTo(1, 12);
+  });
+
+  test("cylinderShape(cylinder): a crown half as large again as its circle adds half a circle, and its heat", () => {
+    const area = (crownSurface: number) => cylinderShape({ ...cylinder, crownSurface } as never).wallArea(0.0003);
+    expect((area(1.5) - area(1)) / ((Math.PI / 8) * 0.124 ** 2)).toBeCloseTo(1, 9);
+    const row = cycleOf(rows("single-zone-hohenberg")[0]!.inputs as Record<string, number>, "hohenberg");
+    const heat = (crownSurface: number) => closedCycle({ ...row, crownSurface } as never).wallHeat;
+    expect(heat(1.5) / heat(1)).toBeGreaterThan(1.1);
+    expect(heat(1.5) / heat(1)).toBeLessThan(1.25); // never by more than its share of the walls at the dead centre
+  });
+});
+
+describe("gasExchangeHeat(exchange)", () => {
+  const exchange = {
+    ...cylinder,
+    engineSpeed: 40,
+    exhaustOpens: radians(130),
+    endPressure: 1.1e6,
+    endTemperature: 1100,
+    exhaustPressure: 3e5,
+    chargePressure: 3.3e5,
+    chargeTemperature: 315,
+    wallTemperature: 453,
+    ratioOfSpecificHeats: 1.33,
+    correlation: "annand",
+  } as unknown as GasExchangeInputs;
+
+  // By hand: Annand's coefficient does not feel the volume, and over half a turn with an endless rod the piston stands
+  // half-way in the mean. The rod here is 300 strokes long.
+  test("is the sum of two half turns, each coefficient times mean wall times difference", () => {
+    const half = { ...exchange, rodLength: 42, exhaustOpens: Math.PI, intakeCloses: -Math.PI } as GasExchangeInputs;
+    const letDown = 1100 * (3 / 11) ** (0.33 / 1.33);
+    const walls = 2 * (Math.PI / 4) * 0.124 ** 2 + Math.PI * 0.124 * (0.141 / 2);
+    const motion = { volume: 1e-3, meanPistonSpeed: 2 * 0.141 * 40, gasVelocity: 0 } as never;
+    const part = (pressure: number, temperature: number) =>
+      wallCoefficient("annand", { bore: 0.124, pressure, temperature } as never, motion) *
+      walls *
+      (temperature - 453) *
+      (1 / 80);
+    expect(gasExchangeHeat(half) / (part(3e5, letDown) + part(3.3e5, 315))).toBeCloseTo(1, 3);
+  });
+
+  test("is nothing with gas as warm as the walls, turns its sign with them, and grows as the engine slows", () => {
+    const heat = (change: object) => gasExchangeHeat({ ...exchange, ...change } as never);
+    const even = { endTemperature: 453, endPressure: 3e5, chargeTemperature: 453 };
+    expect(heat(even)).toBe(0);
+    expect(heat({ ...even, wallTemperature: 480 })).toBeLessThan(0);
+    expect(heat({ engineSpeed: 20 })).toBeGreaterThan(heat({}));
+    expect(heat({ chargeTemperature: 360 })).toBeGreaterThan(heat({}));
+    expect(() => heat({ exhaustPressure: 0 })).toThrow("gasExchangeHeat: exhaustPressure is 0 Pa");
+  });
+});
+
+describe("exhaustPortHeat(port)", () => {
+  const port = { flow: 0.1, specificHeat: 1130, outletTemperature: 800, bore: 0.046, length: 0.12, wallTemperature: 490 };
+  const heat = (change: object = {}) => exhaustPortHeat({ ...port, ...change } as never);
+
+  // By hand: Nu = 0.07 Re^(3/4) and a port so short that the gas keeps its temperature.
+  test("is coefficient times wall times difference for a short port", () => {
+    const reynolds = (4 * 0.1) / (Math.PI * 0.046 * airViscosity(800 as never));
+    const nusselt = 0.07 * Math.sqrt(reynolds) * Math.sqrt(Math.sqrt(reynolds));
+    const coefficient = (nusselt * airConductivity(800 as never)) / 0.046;
+    const short = 0.001;
+    expect(heat({ length: short }) / (coefficient * Math.PI * 0.046 * short * 310)).toBeCloseTo(1, 3);
+  });
+
+  test("closes with the gas that goes in: twice the length is one port behind the other", () => {
+    const first = heat({ length: 0.24 });
+    const second = heat();
+    const between = 800 + second / (0.1 * 1130);
+    // The properties at the joint are those of the outlet in the long port; over 25 K they move by a hundredth.
+    expect(first / (second + heat({ outletTemperature: between }))).toBeCloseTo(1, 1);
+    expect(heat({ length: 0 })).toBe(0);
+    expect(heat({ wallTemperature: 900 })).toBeLessThan(0);
+    expect(() => heat({ flow: 0 })).toThrow("exhaustPortHeat: flow is 0 kg/s");
+  });
+});
+
+test("wallShareFromJacket(measured) takes back what heatBalance gave the jacket", () => {
+  const shares = { frictionHeatToOil: 0.6, wallHeatToOil: 0.18, wallHeatRadiated: 0.08 };
+  const none = { accessoryPower: 0, fuelPumpPower: 0, chargeCoolerHeat: 0, exhaustHeat: 0, blowerMechanicalLoss: 0 };
+  const pieces = { ...none, ...shares, turbochargerMechanicalLoss: 0, brakePower: 4e5, fuelPower: 1e6, frictionPower: 5e4 };
+  for (const share of [0.05, 0.15, 0.3]) {
+    const { parts } = heatBalance({ ...pieces, heatToWalls: share * 1e6 } as never);
+    const jacketHeat = parts.find(({ key }) => key === "jacket")!.power;
+    const measured = { ...shares, jacketHeat, fuelPower: 1e6, frictionPower: 5e4 } as never;
+    expect(wallShareFromJacket(measured)).toBeCloseTo(share, 12);
+  }
+  const asked = (change: object) =>
+    wallShareFromJacket({ ...shares, jacketHeat: 1e5, fuelPower: 1e6, frictionPower: 5e4, ...change } as never);
+  expect(() => asked({ jacketHeat: 1e4 })).toThrow("it must be 0 to 60 %: look at both measurements");
+  expect(() => asked({ wallHeatToOil: 0.95 })).toThrow("wallShareFromJacket: 1 less wallHeatToOil and wallHeatRadiated");
 });
