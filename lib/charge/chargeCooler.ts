@@ -78,17 +78,28 @@ export function chargeCoolerOutlet(cooler: ChargeCooler, inlet: CoolerInlet): Co
 
 /** As chargeCoolerOutlet, unguarded and down to pressures below 0, for solvers on their way to an answer. */
 export function throughCooler(cooler: ChargeCooler, inlet: Required<CoolerInlet>): CoolerOutlet {
-  const { effectiveness, sinkTemperature, restriction } = cooler;
-  const { massFlow, temperature, pressure, gas } = inlet;
-  const outlet = (temperature - effectiveness * (temperature - sinkTemperature)) as Temperature;
-  const density = pressure / (gas.gasConstant * 0.5 * (temperature + outlet));
-  const pressureLoss = restrictionLoss(restriction, massFlow, density as Density);
+  const { temperature, pressureLoss } = cooledBy(cooler, inlet);
   return {
-    temperature: outlet,
-    pressure: (pressure - pressureLoss) as Pressure,
-    heat: (massFlow * (gas.enthalpy(temperature) - gas.enthalpy(outlet))) as Power,
+    temperature,
+    pressure: (inlet.pressure - pressureLoss) as Pressure,
+    heat: coolerHeat(inlet, temperature),
     pressureLoss,
   };
+}
+
+/** Temperature behind a cooler, and the pressure that it takes, unguarded: what a balance of flow asks for. */
+export function cooledBy(
+  { effectiveness, sinkTemperature, restriction }: ChargeCooler,
+  { massFlow, temperature, pressure, gas }: Required<CoolerInlet>,
+): Pick<CoolerOutlet, "temperature" | "pressureLoss"> {
+  const outlet = (temperature - effectiveness * (temperature - sinkTemperature)) as Temperature;
+  const density = pressure / (gas.gasConstant * 0.5 * (temperature + outlet));
+  return { temperature: outlet, pressureLoss: restrictionLoss(restriction, massFlow, density as Density) };
+}
+
+/** Heat that a charge gives up on its way to another temperature [W]. */
+export function coolerHeat({ massFlow, temperature, gas }: Required<CoolerInlet>, outlet: Temperature): Power {
+  return (massFlow * (gas.enthalpy(temperature) - gas.enthalpy(outlet))) as Power;
 }
 
 /** Moist charge after a cooler. */

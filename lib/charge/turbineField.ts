@@ -57,31 +57,31 @@ export function turbineExpansionRatio(turbine: TurbineField, gas: TurbineSwallow
   // Flow in units of what the area would pass per pressure after the turbine: q = r f(r), f² = 2γ/(γ−1) (x^(2/γ) − x^((γ+1)/γ)).
   const wanted = (massFlow * Math.sqrt(gasConstant * temperature)) / (area * downstreamPressure);
   if (!(wanted > 0)) return 1 as Ratio;
-  const half = turbine.swallowing === "twoNozzles";
-  const critical = ((g + 1) / 2) ** (g / (g - 1));
-  const choked = Math.sqrt(((2 * g) / (g - 1)) * (critical ** (-2 / g) - critical ** (-(g + 1) / g)));
-  const chokedRatio = wanted / choked;
-  if (chokedRatio >= (half ? critical * critical : critical)) return chokedRatio as Ratio;
-  // In s, the logarithm of the ratio over each nozzle, q² rises steadily from 0: Newton from above, where it is steeper.
-  const nozzles = half ? 2 : 1;
+  const nozzles = turbine.swallowing === "twoNozzles" ? 2 : 1;
+  // At choke each nozzle has the critical ratio ((γ + 1)/2)^(γ/(γ − 1)), and f² = γ ((γ + 1)/2)^(−(γ + 1)/(γ − 1)).
+  const perNozzle = Math.log((g + 1) / 2) / (g - 1);
+  const critical = g * perNozzle;
+  const chokedRatio = wanted / (Math.sqrt(g) * Math.exp(-0.5 * (g + 1) * perNozzle));
+  if (chokedRatio >= Math.exp(nozzles * critical)) return chokedRatio as Ratio;
+  // In s, the logarithm of the ratio over each nozzle, q² rises steadily from 0:
+  // q² (γ−1)/(2γ) = e^(2ns) (e^(−2s/γ) − e^(−s(γ+1)/γ)) = e^(as) − e^(bs), first taken as a parabola, then by Newton's method.
   const k = (g - 1) / g;
+  const a = 2 * nozzles - 2 / g;
+  const b = a - k;
   const square = (wanted * wanted * k) / 2;
-  let s = square / k > 1 ? Math.log(critical) : Math.min(Math.log(critical), square / k);
+  let s = Math.min(critical, (Math.sqrt(k * k + 2 * k * (a + b) * square) - k) / (k * (a + b)));
   let low = 0;
-  let high = Math.log(critical);
+  let high = critical;
   for (let i = 0; i < mostSteps; i++) {
-    // q² (γ−1)/(2γ) = e^(2ns) (e^(−2s/γ) − e^(−s(γ+1)/γ)) = e^(as) − e^(bs)
-    const a = 2 * nozzles - 2 / g;
-    const b = a - k;
     const first = Math.exp(a * s);
     const second = Math.exp(b * s);
     const excess = first - second - square;
     if (excess > 0) high = s;
     else low = s;
     const next = s - excess / (a * first - b * second);
-    const step = next > low && next < high ? next : (low + high) / 2;
-    if (Math.abs(step - s) <= 1e-14 * (1 + s) || high - low < 1e-15) return Math.exp(nozzles * step) as Ratio;
-    s = step;
+    // a step of Newton's this small leaves its square
+    if (Math.abs(next - s) <= 1e-9 * (1 + s)) return Math.exp(nozzles * next) as Ratio;
+    s = next > low && next < high ? next : (low + high) / 2;
   }
   return Math.exp(nozzles * s) as Ratio;
 }

@@ -1,5 +1,6 @@
 import type {
   Density,
+  Fraction,
   Pressure,
   Ratio,
   Span,
@@ -35,6 +36,8 @@ export interface Gas {
   density(temperature: Temperature, pressure: Pressure): Density;
   /** √(γ R T) [m/s] */
   speedOfSound(temperature: Temperature): Velocity;
+  /** this gas and another mixed by mass, a share of the other, 0 to 1; quickly made, for solvers; it bears the other's name */
+  blendedWith(other: Gas, share: Fraction): Gas;
 }
 
 /** Temperatures for which a gas answers [K]. Above, the products of combustion begin to dissociate. */

@@ -25,7 +25,7 @@ export function gasOf(name: string, composition: Composition): Gas {
     mass += composition[each] * species[each].molarMass;
   }
   requirePositive("gasOf: amount of all species", amount, "mol");
-  return new MixedGas(name, mass / amount, mixed(composition, mass, "low"), mixed(composition, mass, "high"));
+  return MixedGas.of(name, mass / amount, mixed(composition, mass, "low"), mixed(composition, mass, "high"));
 }
 
 /** Coefficients of the mixture's cp [J/(kg·K)], from those of its species. */

@@ -5,38 +5,56 @@ import type { HeatCapacityCoefficients } from "./species";
  * cp = a₁T⁻² + a₂T⁻¹ + a₃ + a₄T + a₅T² + a₆T³ + a₇T⁴.
  */
 export class HeatCapacityCurve {
-  private readonly a1: number;
-  private readonly a2: number;
-  private readonly a3: number;
-  private readonly a4: number;
-  private readonly a5: number;
-  private readonly a6: number;
-  private readonly a7: number;
-  private readonly h0: number;
-  private readonly s0: number;
+  /** a₁ to a₇, then the constants of enthalpy and entropy: in one list, so that a blend is made quickly */
+  private readonly a: readonly number[];
+
+  private constructor(coefficients: readonly number[]) {
+    this.a = coefficients;
+  }
 
   /** The curve whose enthalpy and entropy have the given values at one temperature. */
-  constructor(coefficients: HeatCapacityCoefficients, at: { temperature: number; enthalpy: number; entropy: number }) {
-    [this.a1, this.a2, this.a3, this.a4, this.a5, this.a6, this.a7] = coefficients;
-    this.h0 = 0;
-    this.s0 = 0;
-    this.h0 = at.enthalpy - this.enthalpy(at.temperature);
-    this.s0 = at.entropy - this.entropy(at.temperature);
+  static through(
+    coefficients: HeatCapacityCoefficients,
+    at: { temperature: number; enthalpy: number; entropy: number },
+  ): HeatCapacityCurve {
+    const bare = new HeatCapacityCurve([...coefficients, 0, 0]);
+    const enthalpyConstant = at.enthalpy - bare.enthalpy(at.temperature);
+    const entropyConstant = at.entropy - bare.entropy(at.temperature);
+    return new HeatCapacityCurve([...coefficients, enthalpyConstant, entropyConstant]);
+  }
+
+  /** The curve of two gases mixed by mass: cp, enthalpy and entropy are the means of theirs. */
+  static blend({ a }: HeatCapacityCurve, { a: b }: HeatCapacityCurve, share: number): HeatCapacityCurve {
+    const rest = 1 - share;
+    return new HeatCapacityCurve([
+      rest * a[0]! + share * b[0]!,
+      rest * a[1]! + share * b[1]!,
+      rest * a[2]! + share * b[2]!,
+      rest * a[3]! + share * b[3]!,
+      rest * a[4]! + share * b[4]!,
+      rest * a[5]! + share * b[5]!,
+      rest * a[6]! + share * b[6]!,
+      rest * a[7]! + share * b[7]!,
+      rest * a[8]! + share * b[8]!,
+    ]);
   }
 
   specificHeat(t: number): number {
-    return (this.a1 / t + this.a2) / t + this.a3 + t * (this.a4 + t * (this.a5 + t * (this.a6 + t * this.a7)));
+    const a = this.a;
+    return (a[0]! / t + a[1]!) / t + a[2]! + t * (a[3]! + t * (a[4]! + t * (a[5]! + t * a[6]!)));
   }
 
   /** ∫ cp dT */
   enthalpy(t: number): number {
-    const power = this.a3 + t * (this.a4 / 2 + t * (this.a5 / 3 + t * (this.a6 / 4 + (t * this.a7) / 5)));
-    return this.h0 - this.a1 / t + this.a2 * Math.log(t) + t * power;
+    const a = this.a;
+    const power = a[2]! + t * (a[3]! / 2 + t * (a[4]! / 3 + t * (a[5]! / 4 + (t * a[6]!) / 5)));
+    return a[7]! - a[0]! / t + a[1]! * Math.log(t) + t * power;
   }
 
   /** ∫ cp dT/T */
   entropy(t: number): number {
-    const power = this.a4 + t * (this.a5 / 2 + t * (this.a6 / 3 + (t * this.a7) / 4));
-    return this.s0 - (this.a1 / (2 * t) + this.a2) / t + this.a3 * Math.log(t) + t * power;
+    const a = this.a;
+    const power = a[3]! + t * (a[4]! / 2 + t * (a[5]! / 3 + (t * a[6]!) / 4));
+    return a[8]! - (a[0]! / (2 * t) + a[1]!) / t + a[2]! * Math.log(t) + t * power;
   }
 }

@@ -1,10 +1,10 @@
 import {
   type Density,
+  type Fraction,
   type Pressure,
   type Ratio,
   requirePositive,
   requireWithin,
-  type Span,
   type SpecificEnergy,
   type SpecificEntropy,
   type SpecificHeat,
@@ -18,6 +18,9 @@ import { type HeatCapacityCoefficients, molarGasConstant } from "./species";
 /** Temperature at which the two polynomials of the source meet [K]. */
 const joint = 1000;
 
+/** Lowest and highest enthalpy [J/kg], and lowest and highest entropy [J/(kg·K)], of the temperatures for which a gas answers. */
+type Ends = readonly [leastEnthalpy: number, mostEnthalpy: number, leastEntropy: number, mostEntropy: number];
+
 /** The gas behind gasOf: it mixes its coefficients once, so that a property costs one polynomial. */
 export class MixedGas implements Gas {
   readonly name: string;
@@ -25,23 +28,60 @@ export class MixedGas implements Gas {
   readonly gasConstant: SpecificHeat;
   private readonly low: HeatCapacityCurve;
   private readonly high: HeatCapacityCurve;
-  private readonly enthalpySpan: Span;
-  private readonly entropySpan: Span;
+  private readonly ends: Ends;
 
-  constructor(name: string, molarMass: number, low: HeatCapacityCoefficients, high: HeatCapacityCoefficients) {
+  private constructor(name: string, molarMass: number, low: HeatCapacityCurve, high: HeatCapacityCurve, ends: Ends) {
     this.name = name;
     this.molarMass = molarMass;
     this.gasConstant = (molarGasConstant / molarMass) as SpecificHeat;
-    this.low = new HeatCapacityCurve(low, { temperature: gasReferenceTemperature, enthalpy: 0, entropy: 0 });
+    this.low = low;
+    this.high = high;
+    this.ends = ends;
+  }
+
+  /** A gas from the coefficients of its cp below and above the joint. */
+  static of(
+    name: string,
+    molarMass: number,
+    below: HeatCapacityCoefficients,
+    above: HeatCapacityCoefficients,
+  ): MixedGas {
+    const low = HeatCapacityCurve.through(below, { temperature: gasReferenceTemperature, enthalpy: 0, entropy: 0 });
     // Continuous at the joint, so that every enthalpy belongs to one temperature.
-    this.high = new HeatCapacityCurve(high, {
+    const high = HeatCapacityCurve.through(above, {
       temperature: joint,
-      enthalpy: this.low.enthalpy(joint),
-      entropy: this.low.entropy(joint),
+      enthalpy: low.enthalpy(joint),
+      entropy: low.entropy(joint),
     });
     const [coldest, hottest] = gasTemperatureSpan;
-    this.enthalpySpan = [this.low.enthalpy(coldest) - rounding, this.high.enthalpy(hottest) + rounding];
-    this.entropySpan = [this.low.entropy(coldest) - rounding, this.high.entropy(hottest) + rounding];
+    return new MixedGas(name, molarMass, low, high, [
+      low.enthalpy(coldest) - rounding,
+      high.enthalpy(hottest) + rounding,
+      low.entropy(coldest) - rounding,
+      high.entropy(hottest) + rounding,
+    ]);
+  }
+
+  blendedWith(other: Gas, share: Fraction): Gas {
+    if (!(other instanceof MixedGas)) throw new TypeError(`blendedWith: ${other.name} is no gas of gasOf`);
+    if (!(share >= 0 && share <= 1)) {
+      requireWithin(`blend of ${this.name} and ${other.name}: share`, share, [0, 1]);
+    }
+    const rest = 1 - share;
+    const { ends: own } = this;
+    const { ends: added } = other;
+    return new MixedGas(
+      other.name,
+      1 / (rest / this.molarMass + share / other.molarMass),
+      HeatCapacityCurve.blend(this.low, other.low, share),
+      HeatCapacityCurve.blend(this.high, other.high, share),
+      [
+        rest * own[0] + share * added[0],
+        rest * own[1] + share * added[1],
+        rest * own[2] + share * added[2],
+        rest * own[3] + share * added[3],
+      ],
+    );
   }
 
   specificHeat(temperature: Temperature): SpecificHeat {
@@ -60,9 +100,9 @@ export class MixedGas implements Gas {
   }
 
   temperatureAtEnthalpy(enthalpy: SpecificEnergy): Temperature {
-    const [lowest, highest] = this.enthalpySpan;
-    if (!(enthalpy >= lowest && enthalpy <= highest)) {
-      requireWithin(`temperatureAtEnthalpy of ${this.name}: enthalpy`, enthalpy, this.enthalpySpan, "J/kg");
+    const { ends } = this;
+    if (!(enthalpy >= ends[0] && enthalpy <= ends[1])) {
+      requireWithin(`temperatureAtEnthalpy of ${this.name}: enthalpy`, enthalpy, [ends[0], ends[1]], "J/kg");
     }
     let below = gasTemperatureSpan[0];
     let above = gasTemperatureSpan[1];
@@ -80,9 +120,9 @@ export class MixedGas implements Gas {
   }
 
   temperatureAtEntropy(entropy: SpecificEntropy): Temperature {
-    const [lowest, highest] = this.entropySpan;
-    if (!(entropy >= lowest && entropy <= highest)) {
-      requireWithin(`temperatureAtEntropy of ${this.name}: entropy`, entropy, this.entropySpan, "J/(kg·K)");
+    const { ends } = this;
+    if (!(entropy >= ends[2] && entropy <= ends[3])) {
+      requireWithin(`temperatureAtEntropy of ${this.name}: entropy`, entropy, [ends[2], ends[3]], "J/(kg·K)");
     }
     return this.solvedAtEntropy(entropy, gasReferenceTemperature * Math.exp(entropy / (3.7 * this.gasConstant)));
   }
@@ -95,8 +135,8 @@ export class MixedGas implements Gas {
     const curve = this.curve(temperature);
     const rise = this.gasConstant * Math.log(pressureRatio);
     const entropy = curve.entropy(temperature) + rise;
-    const [lowest, highest] = this.entropySpan;
-    if (!(entropy >= lowest && entropy <= highest)) {
+    const { ends } = this;
+    if (!(entropy >= ends[2] && entropy <= ends[3])) {
       throw new RangeError(
         `isentropicTemperature of ${this.name}: pressureRatio is ${Number(pressureRatio.toPrecision(6))}; from ${Number(temperature.toPrecision(6))} K it leads outside ${gasTemperatureSpan[0]} to ${gasTemperatureSpan[1]} K`,
       );
@@ -158,8 +198,8 @@ export class MixedGas implements Gas {
 
 const mostSteps = 60;
 
-/** A Newton step this small (of T) leaves an error of its square: below the last digit. */
-const lastStep = 1e-8;
+/** A Newton step this small (of T) leaves a tenth of its square, since cp changes by a fifth while T doubles: below the last digits. */
+const lastStep = 1e-6;
 
 /**
  * Slack at the ends of the span for the last digits of enthalpy [J/kg] and entropy [J/(kg·K)]: the value of a

@@ -55,16 +55,16 @@ export function newtonSystem(
 ): SystemRoot {
   const { tolerance = 1e-12, longestStep = 0.5, name = "newtonSystem: root", slopes: known } = search;
   const { mostEvaluations = Number.POSITIVE_INFINITY } = search;
-  let evaluations = 0;
-  const counted: Equations = (unknowns) => {
-    evaluations++;
-    return equations(unknowns);
-  };
   let point = start;
-  let values = counted(point);
+  let values = equations(point);
+  let evaluations = 1;
   let size = largest(values);
   let measured = known === undefined;
-  let slopes = known ?? measuredSlopes(counted, point, values);
+  let slopes = known;
+  if (!slopes) {
+    slopes = measuredSlopes(equations, point, values);
+    evaluations += point.length;
+  }
   for (let iterations = 0; iterations < mostIterations && evaluations < mostEvaluations; iterations++) {
     if (size <= tolerance) return { root: point, residual: size, iterations, slopes };
     const step = solved(slopes, values);
@@ -74,8 +74,9 @@ export function newtonSystem(
     let reachedValues: readonly number[] | undefined;
     // old slopes get one try, fresh ones every halving
     for (let halvings = measured ? mostHalvings : 1; halvings > 0; halvings--) {
-      const trial = point.map((x, i) => x - share * step[i]!);
-      const trialValues = answered(counted, trial);
+      const trial = stepped(point, step, share);
+      const trialValues = answered(equations, trial);
+      evaluations++;
       if (trialValues && largest(trialValues) < size) {
         reached = trial;
         reachedValues = trialValues;
@@ -85,7 +86,8 @@ export function newtonSystem(
     }
     if (!reached || !reachedValues) {
       if (measured) break;
-      slopes = measuredSlopes(counted, point, values);
+      slopes = measuredSlopes(equations, point, values);
+      evaluations += point.length;
       measured = true;
       continue;
     }
@@ -94,7 +96,8 @@ export function newtonSystem(
     if (reachedSize > tolerance) {
       slopes = well
         ? broyden(slopes, point, reached, reachedValues)
-        : measuredSlopes(counted, reached, reachedValues);
+        : measuredSlopes(equations, reached, reachedValues);
+      if (!well) evaluations += point.length;
       measured = !well;
     }
     point = reached;
@@ -113,6 +116,12 @@ function largest(values: readonly number[]): number {
     if (Number.isNaN(most)) return most;
   }
   return most;
+}
+
+function stepped(point: readonly number[], step: readonly number[], share: number): readonly number[] {
+  const reached = new Array<number>(point.length);
+  for (let i = 0; i < reached.length; i++) reached[i] = point[i]! - share * step[i]!;
+  return reached;
 }
 
 function answered(equations: Equations, point: readonly number[]): readonly number[] | undefined {
@@ -142,15 +151,28 @@ function broyden(
   to: readonly number[],
   valuesThere: readonly number[],
 ): Slopes {
-  const step = to.map((x, i) => x - from[i]!);
-  const square = step.reduce((sum, s) => sum + s * s, 0);
-  return slopes.map((row, i) => row.map((slope, j) => slope + (valuesThere[i]! * step[j]!) / square));
+  const step = stepped(to, from, 1);
+  let square = 0;
+  for (const each of step) square += each * each;
+  const corrected: number[][] = [];
+  for (let i = 0; i < slopes.length; i++) {
+    const row = slopes[i]!.slice();
+    const missed = valuesThere[i]! / square;
+    for (let j = 0; j < row.length; j++) row[j]! += missed * step[j]!;
+    corrected.push(row);
+  }
+  return corrected;
 }
 
 /** The x of slopes x = values: Gaussian elimination, with the largest pivot of each column. */
 function solved(slopes: Slopes, values: readonly number[]): number[] {
   const n = values.length;
-  const rows = slopes.map((row, i) => [...row, values[i]!]);
+  const rows: number[][] = [];
+  for (let i = 0; i < n; i++) {
+    const row = slopes[i]!.slice();
+    row.push(values[i]!);
+    rows.push(row);
+  }
   for (let j = 0; j < n; j++) {
     let pivot = j;
     for (let i = j + 1; i < n; i++) if (Math.abs(rows[i]![j]!) > Math.abs(rows[pivot]![j]!)) pivot = i;

@@ -1,6 +1,5 @@
 import type { Gas } from "../../fluid";
-import type { Fraction, MassFlow, Power, Pressure, Ratio, RotationalSpeed, Temperature } from "../../quantity/kinds";
-import type { CoolerOutlet } from "../chargeCooler";
+import type { Fraction, MassFlow, Power, Pressure, PressureDifference, Ratio, RotationalSpeed, Temperature } from "../../quantity/kinds";
 import type { CompressorPoint } from "../map/compressorField";
 import type { BlowerElement, CompressorBankElement, CoolerElement, SprayElement } from "./elements";
 import type { SprayOutlet } from "./spray";
@@ -48,7 +47,8 @@ export interface MarchedBlower {
 export interface MarchedCooler {
   readonly element: CoolerElement;
   readonly effectiveness: Fraction;
-  readonly cooled: CoolerOutlet;
+  readonly pressureLoss: PressureDifference;
+  readonly inlet: ChargeState;
   readonly outlet: ChargeState;
 }
 

@@ -2,7 +2,7 @@ import { restrictionLoss } from "../../engine";
 import type { Gas } from "../../fluid";
 import type { Fraction, MassFlow, Power, Pressure, Ratio, RotationalSpeed, SpecificEnergy } from "../../quantity/kinds";
 import { blowerShaftPower, displaced } from "../blower";
-import { throughCooler } from "../chargeCooler";
+import { cooledBy } from "../chargeCooler";
 import type { Surroundings } from "../chargePathBuild";
 import type { BlowerElement, ChargeElement, CompressorBankElement, CoolerElement, SprayElement } from "./elements";
 import type {
@@ -129,15 +129,14 @@ function cooled(element: CoolerElement, inlet: ChargeState): MarchedCooler {
       : coolingEffectiveness(cooling, massFlow, massFlow * gas.specificHeat(temperature))
   ) as Fraction;
   const { sinkTemperature } = cooling;
-  const outlet = throughCooler(
-    { effectiveness, sinkTemperature, restriction },
-    { massFlow, temperature, pressure, gas },
-  );
+  const behind = cooledBy({ effectiveness, sinkTemperature, restriction }, inlet);
+  const { pressureLoss } = behind;
   return {
     element,
     effectiveness,
-    cooled: outlet,
-    outlet: moved(inlet, lessened(pressure, outlet.pressureLoss), outlet.temperature),
+    pressureLoss,
+    inlet,
+    outlet: moved(inlet, lessened(pressure, pressureLoss), behind.temperature),
   };
 }
 

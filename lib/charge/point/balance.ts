@@ -37,7 +37,8 @@ export function balance(setting: OperatingSetting, closure: Closure, start: Oper
     const airFlow = Math.exp(x[next++]!);
     const wheelSpeeds = new Array<number>(banks);
     for (let i = 0; i < banks; i++) wheelSpeeds[i] = Math.exp(x[next++]!);
-    const blowerRatios = bypassesOpen.map((open) => (open ? 1 : Math.exp(x[next++]!)));
+    const blowerRatios = new Array<number>(bypassesOpen.length);
+    for (let i = 0; i < blowerRatios.length; i++) blowerRatios[i] = bypassesOpen[i] ? 1 : Math.exp(x[next++]!);
     let fuelFlow: number;
     if (fuelIsFree) fuelFlow = Math.exp(x[next++]!);
     else if (closure.kind === "fuelFlow") fuelFlow = closure.fuelFlow;

@@ -43,6 +43,7 @@ export function countingGases(source: GasSource = plainGases): CountingGases {
         },
       });
     }
+    heard.blendedWith = (other, share) => counting(gas.blendedWith(other, share));
     return heard;
   };
   return {

@@ -1,6 +1,6 @@
 import { brakeMeanEffectivePressure, brakeTorque } from "../../engine";
 import type { Area, Fraction, MassFlow, Power, Ratio, Torque, Velocity } from "../../quantity/kinds";
-import { chargeCondensate } from "../chargeCooler";
+import { chargeCondensate, coolerHeat } from "../chargeCooler";
 import type { MarchedBlower, MarchedCooler, MarchedSpray } from "../path/marchState";
 import { limitMargins } from "./limits";
 import type {
@@ -12,8 +12,9 @@ import type {
   PathStation,
   SprayWork,
 } from "./operatingResult";
-import type { OperatingState, TurbineState } from "./operatingState";
+import type { OperatingState } from "./operatingState";
 import type { Solved } from "./solved";
+import type { TurbineState } from "./turbineState";
 
 /** A closed balance as its reader wants it. */
 export function describePoint(found: Solved): OperatingPoint {
@@ -134,11 +135,15 @@ function blowerOf(marched: MarchedBlower): BlowerWork {
   };
 }
 
-function coolerOf({ element, effectiveness, cooled, outlet }: MarchedCooler, dryAirFlow: MassFlow): CoolerWork {
+function coolerOf(cooler: MarchedCooler, dryAirFlow: MassFlow): CoolerWork {
+  const { element, effectiveness, pressureLoss, outlet } = cooler;
   const { temperature, pressure, humidityRatio } = outlet;
   const { condensateFlow, latentHeat } = chargeCondensate({ dryAirFlow, humidityRatio, temperature, pressure });
-  const { heat, pressureLoss } = cooled;
-  return { name: element.name, effectiveness, heat, pressureLoss, condensateFlow, latentHeat };
+  return { name: element.name, effectiveness, heat: heatOf(cooler), pressureLoss, condensateFlow, latentHeat };
+}
+
+function heatOf({ inlet, outlet }: MarchedCooler): Power {
+  return coolerHeat(inlet, outlet.temperature);
 }
 
 function sprayOf({ element, sprayed }: MarchedSpray, before: number): SprayWork {
@@ -168,7 +173,7 @@ function convergenceOf(found: Solved): OperatingConvergence {
   const water = march.sprays.reduce((sum, { sprayed }) => sum + sprayed.evaporatedFlow, 0);
   const inward = trial.airFlow + water + trial.fuelFlow;
   const fuelPower = trial.fuelFlow * setting.build.fuel.lowerHeatingValue;
-  const coolers = march.coolers.reduce((sum, { cooled }) => sum + cooled.heat, 0);
+  const coolers = march.coolers.reduce((sum, cooler) => sum + heatOf(cooler), 0);
   const bearings = state.turbines.reduce((sum, { power, bank }) => sum + power - bank.power, 0);
   const blowerLoss = march.blowers.reduce((sum, { shaftPower, gasPower }) => sum + shaftPower - gasPower, 0);
   const left =

@@ -1,7 +1,7 @@
 import type { KindName, MassFlow } from "../../quantity/kinds";
 import type { BlowerElement, CompressorBankElement } from "../path/elements";
 import type { OperatingBuild } from "./operatingBuild";
-import type { Limit, OperatingSetting, OperatingState } from "./operatingState";
+import type { Limit, OperatingState } from "./operatingState";
 
 /** A limit, and how far a point is from it. */
 export interface LimitMargin extends Omit<Limit, "value" | "limit"> {
@@ -11,8 +11,8 @@ export interface LimitMargin extends Omit<Limit, "value" | "limit"> {
   readonly margin: number;
 }
 
-/** Every limit of a build at a speed. */
-export function limitsOf(build: OperatingBuild, engineSpeed: OperatingSetting["engineSpeed"]): readonly Limit[] {
+/** Every limit of a build. */
+export function limitsOf(build: OperatingBuild): readonly Limit[] {
   const { highestExhaustTemperature, highestBackPressure, highestPeakPressure, external = [] } = build.limits;
   const { leastExcessAirRatio } = build.limits;
   let banks = 0;
@@ -41,7 +41,7 @@ export function limitsOf(build: OperatingBuild, engineSpeed: OperatingSetting["e
     }),
     ...external.map((each): Limit => {
       const { key, name, kind } = each;
-      const used = ({ trial, march, cylinders }: OperatingState) =>
+      const used = ({ engineSpeed, trial, march, cylinders }: OperatingState) =>
         each.use({
           engineSpeed,
           fuelFlow: trial.fuelFlow as MassFlow,

@@ -9,17 +9,14 @@ import type {
   PressureDifference,
   Ratio,
   RotationalSpeed,
-  SpecificEnergy,
   Temperature,
 } from "../../quantity/kinds";
 import { type CylinderLoad, cylinderLoad } from "../cylinderLoad";
-import type { MarchedBank, PathMarch, PathUnknowns } from "../path/marchState";
+import type { PathMarch, PathUnknowns } from "../path/marchState";
 import { type PathSetting, pathMarch } from "../path/pathMarch";
 import { pressureAfterTurbine } from "../turbine";
-import { type TurbineWork, turbineExpansionRatio, turbineWork } from "../turbineField";
-import { wastegateFraction } from "../wastegate";
-import { BlendedGas } from "./blendedGas";
 import type { OperatingBuild } from "./operatingBuild";
+import { type TurbineState, turbineState, turbineTemperatures } from "./turbineState";
 
 /** A limit of a build: what it looks at, and where it lies. */
 export interface Limit {
@@ -54,24 +51,10 @@ export interface OperatingTrial extends PathUnknowns {
   readonly brakeShare: number;
 }
 
-/** What the turbines of a bank do on a trial. */
-export interface TurbineState {
-  readonly bank: MarchedBank;
-  readonly wastegateFraction: Fraction;
-  readonly inletTemperature: Temperature;
-  readonly outletTemperature: Temperature;
-  readonly inletPressure: Pressure;
-  readonly outletPressure: Pressure;
-  readonly expansionRatio: Ratio;
-  readonly work: TurbineWork;
-  /** power at the wheels of all turbines that holds the balance of the shafts [W] */
-  readonly power: Power;
-  /** power that the gas would give [W] */
-  readonly available: number;
-}
-
 /** All that one trial leads to, and how far each of its balances is from closed. */
 export interface OperatingState {
+  /** crankshaft speed [rev/s] */
+  readonly engineSpeed: RotationalSpeed;
   readonly trial: OperatingTrial;
   readonly march: PathMarch;
   readonly cylinders: CylinderLoad;
@@ -117,7 +100,7 @@ export function operatingState(
   const excessAirRatio = dryAirFlow / (setting.stoichiometric * fuelFlow);
   const airPerFuel = setting.stoichiometric * (1 + manifold.humidityRatio);
   const products = (1 + airPerFuel) / (1 + excessAirRatio * airPerFuel);
-  const exhaustGas = new BlendedGas(manifold.gas, setting.burnt(manifold.humidityRatio), products);
+  const exhaustGas = manifold.gas.blendedWith(setting.burnt(manifold.humidityRatio), products as Fraction);
   const exhaustFlow = (manifold.massFlow + fuelFlow) as MassFlow;
 
   const cylinders = cylinderLoad(engine, engineSpeed, manifold.pressure);
@@ -154,13 +137,13 @@ export function operatingState(
   const turbines: TurbineState[] = [];
   let pressure = pipePressure;
   // The first bank along the charge path stands last in the exhaust.
-  march.banks.forEach((bank, i) => {
-    const before = temperatures[march.banks.length - 1 - i]!;
-    const after = temperatures[march.banks.length - i]!;
+  for (const bank of march.banks) {
+    const before = temperatures[march.banks.length - 1 - turbines.length]!;
+    const after = temperatures[march.banks.length - turbines.length]!;
     const state = turbineState(bank, { gas: exhaustGas, flow: exhaustFlow, before, after, outletPressure: pressure });
     turbines.push(state);
     pressure = state.inletPressure;
-  });
+  }
   const pumping = pumpingPower({
     exhaustPressure: pressure,
     manifoldPressure: manifold.pressure,
@@ -172,6 +155,7 @@ export function operatingState(
   const drawn = engine.volumetricEfficiency * engine.displacement * engineSpeed;
   const density = manifold.pressure / (manifold.gas.gasConstant * manifold.temperature);
   return {
+    engineSpeed,
     trial,
     march,
     cylinders,
@@ -191,60 +175,5 @@ export function operatingState(
     given,
     needed: netGasPower + pumping,
     engineMismatch: Math.log((density * drawn) / (2 * manifold.massFlow)),
-  };
-}
-
-/** Temperatures before, between and after the turbines, if each gives what its compressors take. */
-function turbineTemperatures(
-  banks: readonly MarchedBank[],
-  gas: Gas,
-  flow: number,
-  inletTemperature: Temperature,
-): readonly Temperature[] {
-  const temperatures = [inletTemperature];
-  let enthalpy: number = gas.enthalpy(inletTemperature);
-  for (let i = banks.length - 1; i >= 0; i--) {
-    enthalpy -= banks[i]!.power / banks[i]!.element.mechanicalEfficiency / flow;
-    temperatures.push(gas.temperatureAtEnthalpy(enthalpy as SpecificEnergy));
-  }
-  return temperatures;
-}
-
-interface TurbinePlace {
-  readonly gas: Gas;
-  readonly flow: number;
-  readonly before: Temperature;
-  readonly after: Temperature;
-  readonly outletPressure: Pressure;
-}
-
-function turbineState(bank: MarchedBank, { gas, flow, before, after, outletPressure }: TurbinePlace): TurbineState {
-  const { element, speed } = bank;
-  const past = wastegateFraction(element.wastegate, bank.outlet.pressure);
-  const through = flow * (1 - past);
-  const expansionRatio = turbineExpansionRatio(element.turbine, {
-    massFlow: through / element.count,
-    temperature: before,
-    downstreamPressure: outletPressure,
-    gasConstant: gas.gasConstant,
-    ratioOfSpecificHeats: gas.ratioOfSpecificHeats(before),
-  });
-  const work = turbineWork(element.turbine, {
-    speed: speed as RotationalSpeed,
-    temperature: before,
-    expansionRatio,
-    gas,
-  });
-  return {
-    bank,
-    wastegateFraction: past,
-    inletTemperature: before,
-    outletTemperature: after,
-    inletPressure: (outletPressure * expansionRatio) as Pressure,
-    outletPressure,
-    expansionRatio,
-    work,
-    power: (bank.power / element.mechanicalEfficiency) as Power,
-    available: through * work.specificWork,
   };
 }

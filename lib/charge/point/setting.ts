@@ -37,7 +37,7 @@ export function operatingSetting(
     moistGas: gases.charge,
     burnt: gases.burnt,
     stoichiometric: stoichiometricAirFuelRatio(build.fuel),
-    limits: limitsOf(build, engineSpeed),
+    limits: limitsOf(build),
     bypassesOpen: blowersOf(build.path).map((element) => bypassOf(element) === "open"),
     tolerance: tolerances.answer,
   };
@@ -46,12 +46,10 @@ export function operatingSetting(
 /** Residuals left in an answer, in what is only compared with one, and in a step on the way to one [–]. */
 export const tolerances = { answer: 1e-10, comparison: 1e-6, step: 1e-4 } as const;
 
-/** A setting at another speed, its build known to make sense and its gases made. */
+/** A setting at another speed, its build known to make sense, its gases and limits made. */
 export function atSpeed(setting: OperatingSetting, engineSpeed: RotationalSpeed): OperatingSetting {
   requirePositive("operatingPoint: engineSpeed", engineSpeed, "rev/s");
-  const { build, surroundings, gas, moistGas, burnt, stoichiometric, bypassesOpen, tolerance } = setting;
-  const limits = limitsOf(build, engineSpeed);
-  return { build, surroundings, engineSpeed, gas, moistGas, burnt, stoichiometric, bypassesOpen, limits, tolerance };
+  return { ...setting, engineSpeed };
 }
 
 function requireBuild(build: OperatingBuild, engineSpeed: RotationalSpeed): void {

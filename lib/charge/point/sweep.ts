@@ -10,7 +10,7 @@ import { solvedOrRefused } from "./operatingPoint";
 import type { OperatingSetting, OperatingState, OperatingTrial } from "./operatingState";
 import { atSpeed, operatingSetting } from "./setting";
 import type { Solved, WarmStart } from "./solved";
-import { continued, type TrialAtSpeed } from "./trials";
+import { continued, type LogarithmsAtSpeed, logarithmsOf, trialOf } from "./trials";
 
 /** What a speed of a sweep came to: the most the parts give there, or why there is nothing. */
 export type SweepPoint =
@@ -23,12 +23,14 @@ const mostStates = 50;
 /** A climb of the speed before, from which the next one begins. */
 interface Before {
   readonly climb: Climb;
-  /** the last few speeds at which the same limit bound, that of the climb at the end */
-  readonly trials: readonly TrialAtSpeed[];
+  /** ends of the climbs at the last few speeds at which the same limit bound, that of this climb at the end */
+  readonly ends: readonly LogarithmsAtSpeed[];
+  /** steps from there to the look beyond, where there is one */
+  readonly steps: readonly LogarithmsAtSpeed[];
 }
 
 /** Speeds through which a curve leads on to the next one. */
-const mostKnown = 3;
+const mostKnown = 4;
 
 /**
  * The most that chosen parts give at each of several speeds [W, –]: attainable at each, every one begun from the one
@@ -55,9 +57,7 @@ export function sweep(
     const setting = atSpeed(common, engineSpeed);
     try {
       const found: Climb = (before && followed(setting, before)) ?? solvedOrRefused(() => climb(setting), "attainable");
-      const alike = before && before.climb.bindingId === found.bindingId ? before.trials.slice(1 - mostKnown) : [];
-      const others = alike.filter((each) => each.engineSpeed !== engineSpeed);
-      before = { climb: found, trials: [...others, { engineSpeed, trial: found.found.state.trial }] };
+      before = remembered(found, engineSpeed, before);
       return { ok: true, ...describeClimb(found) };
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
@@ -65,6 +65,21 @@ export function sweep(
       return { ok: false, engineSpeed, refusal: error.message };
     }
   });
+}
+
+/** A climb with what is known of those before it, as far as the same limit bound. */
+function remembered(found: Climb, engineSpeed: number, before: Before | undefined): Before {
+  const alike = before?.climb.bindingId === found.bindingId ? before : undefined;
+  const others = (all: readonly LogarithmsAtSpeed[] = []) =>
+    all.slice(1 - mostKnown).filter((each) => each.engineSpeed !== engineSpeed);
+  const end = logarithmsOf(found.found.state.trial);
+  const beyond = found.beyond && logarithmsOf(found.beyond.state.trial);
+  const step = beyond?.map((each, i) => each - end[i]!);
+  return {
+    climb: found,
+    ends: [...others(alike?.ends), { engineSpeed, logarithms: end }],
+    steps: [...others(alike?.steps), ...(step ? [{ engineSpeed, logarithms: step }] : [])],
+  };
 }
 
 /**
@@ -92,7 +107,7 @@ function followed(fresh: OperatingSetting, before: Before): Climb | undefined {
       binding = each;
     }
     if (!binding) {
-      const beyond = lookedBeyond(found, startBeyond(found, last));
+      const beyond = lookedBeyond(found, startBeyond(found, before));
       if (!beyond || margin(beyond.state) > 0) return undefined; // it was met on the way down
       return { found, bindingId: limit.id, beyond };
     }
@@ -102,27 +117,18 @@ function followed(fresh: OperatingSetting, before: Before): Climb | undefined {
   return undefined;
 }
 
-/** A start for the look beyond: as far from the climb's end as it was at the speed before. */
-function startBeyond({ state: { trial } }: Solved, last: Climb): WarmStart {
-  const { found, beyond } = last;
-  if (!beyond) return { trial };
-  const [from, to] = [found.state.trial, beyond.state.trial];
-  return {
-    trial: {
-      airFlow: (trial.airFlow * to.airFlow) / from.airFlow,
-      wheelSpeeds: trial.wheelSpeeds.map((speed, i) => (speed * to.wheelSpeeds[i]!) / from.wheelSpeeds[i]!),
-      blowerRatios: trial.blowerRatios.map((ratio, i) => (ratio * to.blowerRatios[i]!) / from.blowerRatios[i]!),
-      fuelFlow: (trial.fuelFlow * to.fuelFlow) / from.fuelFlow,
-      brakeShare: trial.brakeShare + to.brakeShare - from.brakeShare,
-    },
-    slopes: beyond.slopes,
-  };
+/** A start for the look beyond: as far from the climb's end as the speeds before let expect. */
+function startBeyond({ setting, state: { trial } }: Solved, { climb, steps }: Before): WarmStart {
+  if (steps.length === 0) return { trial };
+  const step = continued(steps, setting.engineSpeed);
+  const reached = logarithmsOf(trial).map((each, i) => each + step[i]!);
+  return { trial: trialOf(reached, trial), slopes: climb.beyond?.slopes };
 }
 
 /** A trial at the next speed, from those before. */
-function carried({ trials }: Before, engineSpeed: number): OperatingTrial {
-  const [{ trial, engineSpeed: last }] = trials.slice(-1) as unknown as readonly [TrialAtSpeed];
-  if (trials.length > 1) return continued(trials, engineSpeed);
-  const faster = engineSpeed / last;
+function carried({ climb, ends }: Before, engineSpeed: number): OperatingTrial {
+  const { trial } = climb.found.state;
+  if (ends.length > 1) return trialOf(continued(ends, engineSpeed), trial);
+  const faster = engineSpeed / ends[0]!.engineSpeed;
   return { ...trial, airFlow: trial.airFlow * faster, fuelFlow: trial.fuelFlow * faster };
 }

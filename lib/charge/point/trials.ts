@@ -14,38 +14,45 @@ export function between(from: OperatingTrial, to: OperatingTrial, share: number)
 
 /** A trial beyond two, along powers of their ratios: onward by a share of the way from the first to the second. */
 export function onward(from: OperatingTrial, to: OperatingTrial, share: number): OperatingTrial {
-  return blended([from, to], [-share, 1 + share]);
+  const [first, second] = [logarithmsOf(from), logarithmsOf(to)];
+  return trialOf(second.map((each, i) => each + share * (each - first[i]!)), to);
 }
 
-/** A trial found at a speed. */
-export interface TrialAtSpeed {
+/** Logarithms of a trial in a fixed order, with the brake's share, which may be nothing, as it is at the end. */
+export function logarithmsOf(trial: OperatingTrial): number[] {
+  const logarithms = [Math.log(trial.airFlow)];
+  for (const speed of trial.wheelSpeeds) logarithms.push(Math.log(speed));
+  for (const ratio of trial.blowerRatios) logarithms.push(Math.log(ratio));
+  logarithms.push(Math.log(trial.fuelFlow), trial.brakeShare);
+  return logarithms;
+}
+
+/** The trial of some logarithms, with as many wheels and blowers as another. */
+export function trialOf(logarithms: readonly number[], like: OperatingTrial): OperatingTrial {
+  let next = 0;
+  const airFlow = Math.exp(logarithms[next++]!);
+  const wheelSpeeds: number[] = [];
+  while (wheelSpeeds.length < like.wheelSpeeds.length) wheelSpeeds.push(Math.exp(logarithms[next++]!));
+  const blowerRatios: number[] = [];
+  while (blowerRatios.length < like.blowerRatios.length) blowerRatios.push(Math.exp(logarithms[next++]!));
+  return { airFlow, wheelSpeeds, blowerRatios, fuelFlow: Math.exp(logarithms[next]!), brakeShare: logarithms[next + 1]! };
+}
+
+/** Logarithms at a speed: of a trial found there, or of the step from it to another. */
+export interface LogarithmsAtSpeed {
   readonly engineSpeed: number;
-  readonly trial: OperatingTrial;
+  readonly logarithms: readonly number[];
 }
 
-/** A trial at another speed, on the curve of lowest order through those at some speeds, in logarithms. */
-export function continued(known: readonly TrialAtSpeed[], engineSpeed: number): OperatingTrial {
-  const weights = known.map((one) =>
-    known.reduce((weight, other) => {
-      return other === one ? weight : (weight * (engineSpeed - other.engineSpeed)) / (one.engineSpeed - other.engineSpeed);
-    }, 1),
-  );
-  return blended(
-    known.map(({ trial }) => trial),
-    weights,
-  );
-}
-
-/** Trials multiplied together, each to the power of its weight; the brake's share, which may be nothing, adds up. */
-function blended(trials: readonly OperatingTrial[], weights: readonly number[]): OperatingTrial {
-  const product = (value: (trial: OperatingTrial) => number) =>
-    Math.exp(trials.reduce((sum, trial, i) => sum + weights[i]! * Math.log(value(trial)), 0));
-  const [{ wheelSpeeds, blowerRatios }] = trials as readonly [OperatingTrial];
-  return {
-    airFlow: product(({ airFlow }) => airFlow),
-    wheelSpeeds: wheelSpeeds.map((_, j) => product((trial) => trial.wheelSpeeds[j]!)),
-    blowerRatios: blowerRatios.map((_, j) => product((trial) => trial.blowerRatios[j]!)),
-    fuelFlow: product(({ fuelFlow }) => fuelFlow),
-    brakeShare: trials.reduce((sum, { brakeShare }, i) => sum + weights[i]! * brakeShare, 0),
-  };
+/** Logarithms at another speed, on the curve of lowest order through those at some speeds. */
+export function continued(known: readonly LogarithmsAtSpeed[], engineSpeed: number): number[] {
+  const sum = new Array<number>(known[0]!.logarithms.length).fill(0);
+  for (const one of known) {
+    let weight = 1;
+    for (const other of known) {
+      if (other !== one) weight *= (engineSpeed - other.engineSpeed) / (one.engineSpeed - other.engineSpeed);
+    }
+    for (let i = 0; i < sum.length; i++) sum[i]! += weight * one.logarithms[i]!;
+  }
+  return sum;
 }

@@ -88,8 +88,8 @@ function logistic(x: number): number {
   return 1 / (1 + Math.exp(-x));
 }
 
-function blend([slow, quick]: SlowToFast, fast: number): number {
-  return slow + fast * (quick - slow);
+function blend(ends: SlowToFast, fast: number): number {
+  return ends[0] + fast * (ends[1] - ends[0]);
 }
 
 /** The field behind wheelEstimate. */
@@ -200,7 +200,8 @@ export class WheelField implements CompressorField {
     const flowScale = this.flowScale(tipSpeed);
     // Slow wheels run out of incidence before their throat chokes: the two ends are joined by a smooth least of both.
     const throat = this.choked(correctedSpeed) / flowScale;
-    const choke = throat / (1 + (throat / this.slowEnd) ** 8) ** 0.125;
+    const square = (throat / this.slowEnd) ** 2;
+    const choke = throat / Math.sqrt(Math.sqrt(Math.sqrt(1 + square * square * square * square)));
     const peak = blend(shape.peakOverChoke, fast) * choke;
     // The correlation is asked inside its span: at low speed the choke flow of a wide inducer leaves it.
     const asked = Math.min(Math.max(peak, 0.01), 0.13) as Ratio;

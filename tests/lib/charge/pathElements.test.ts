@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { coolingEffectiveness, ratedCooling, sprayOutlet } from "../../../lib/charge";
-import { BlendedGas } from "../../../lib/charge/point/blendedGas";
 import { exchangerEffectiveness } from "../../../lib/cooling";
 import {
   burntGas,
@@ -118,16 +117,13 @@ describe("ratedCooling(rating, sink)", () => {
   });
 });
 
-describe("BlendedGas(air, products, share)", () => {
+describe("air blendedWith(products, share)", () => {
   const humidityRatio = 0.012 as never;
   test.each([1.05, 1.6, 4, 30])("is burnt gas of excess air %s", (excessAirRatio) => {
     const airPerFuel = stoichiometricAirFuelRatio(roadDiesel) * 1.012;
     const share = (1 + airPerFuel) / (1 + excessAirRatio * airPerFuel);
-    const blend = new BlendedGas(
-      moistAir(humidityRatio),
-      burntGas({ excessAirRatio: 1 as never, humidityRatio }),
-      share,
-    );
+    const products = burntGas({ excessAirRatio: 1 as never, humidityRatio });
+    const blend = moistAir(humidityRatio).blendedWith(products, share as never);
     const whole = burntGas({ excessAirRatio: excessAirRatio as never, humidityRatio });
     close(blend.gasConstant, whole.gasConstant, 1e-12);
     for (const t of [280, 600, 1000, 1500] as never[]) {
