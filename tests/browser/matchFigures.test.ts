@@ -7,6 +7,11 @@ const path = (...parts: readonly string[]) => ({ chargeOrder: parts.map((part) =
 const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   declared: {},
   "measured points": { compressorSource: "points" },
+  "measured points of both banks": {
+    ...path("filter", "bankB", "bankA", "intercooler", "blower", "aftercooler", "plenum"),
+    compressorSource: "points",
+    bankBCompressorSource: "points",
+  },
   "two banks in series": path("filter", "bankB", "bankA", "intercooler", "blower", "aftercooler", "plenum"),
   "every part, the blower first": path("filter", "blower", "spray", "intercooler", "bankB", "bankA", "aftercooler", "plenum"),
   "more promised than given": { ratedPower: 1.1e6 },

@@ -30,6 +30,11 @@ const path = (...parts: readonly string[]) => ({ chargeOrder: parts.map((part) =
 const cases = {
   declared: {},
   "measured points": { compressorSource: "points" },
+  "measured points of both": {
+    ...path("filter", "bankB", "bankA", "intercooler", "blower", "aftercooler", "plenum"),
+    compressorSource: "points",
+    bankBCompressorSource: "points",
+  },
   "two banks": path("filter", "bankB", "bankA", "intercooler", "blower", "aftercooler", "plenum"),
   "more promised than given": { ratedPower: 1.1e6 },
   "high up": { altitude: 4000 },

@@ -1,8 +1,9 @@
 /** The sheet that works from chosen parts: against the sheets that work from the promise, and against a slow search. */
 import { describe, expect, test } from "vitest";
-import { attainable, operatingPoint } from "../../lib/charge";
+import { attainable, coolingEffectiveness, operatingPoint } from "../../lib/charge";
+import { dryAir } from "../../lib/fluid";
 import { Refusal, type ScalarCell } from "../../lib/graph";
-import type { RotationalSpeed } from "../../lib/quantity";
+import type { MassFlow, RotationalSpeed, Temperature } from "../../lib/quantity";
 import * as air from "../../worksheets/air-demand/cells";
 import { excessAirRatio } from "../../worksheets/air-demand/inputs";
 import * as boost from "../../worksheets/boost/cells";
@@ -13,7 +14,7 @@ import { blowerTorque } from "../../worksheets/drive-speeds/cells";
 import * as fuel from "../../worksheets/fuel-delivery/cells";
 import { injectionWindow } from "../../worksheets/fuel-delivery/inputs";
 import * as match from "../../worksheets/matching/cells";
-import { bankACompressor } from "../../worksheets/matching/compressors";
+import { bankACompressor, bankBCompressor } from "../../worksheets/matching/compressors";
 import * as matchIn from "../../worksheets/matching/inputs";
 import { matchBuild } from "../../worksheets/matching/match";
 import { pointRows } from "../../worksheets/matching/points";
@@ -43,7 +44,8 @@ describe("agreement with the sheets that start from the promise", () => {
       [boostIn.turbineEfficiency.key]:
         asked.require(match.turbineEfficiencyMet) * (1 - asked.require(match.wastegatePast)),
       [excessAirRatio.key]: asked.require(match.matchedExcessAir),
-      [matchIn.coolerMatchFlow.key]: asked.require(match.matchedAirFlow),
+      [matchIn.intercoolerMatchFlow.key]: asked.require(match.matchedAirFlow),
+      [matchIn.aftercoolerMatchFlow.key]: asked.require(match.matchedAirFlow),
     });
   }
 
@@ -152,6 +154,20 @@ describe("the charge path in any order", () => {
   });
 });
 
+test("each cooler has the effectiveness stated for it at the flow at which it was rated", () => {
+  const flows = [0.8, 1.4] as const;
+  const changes = { [matchIn.intercoolerMatchFlow.key]: flows[0], [matchIn.aftercoolerMatchFlow.key]: flows[1] };
+  const coolers = truckWith(changes).require(matchBuild).path.filter((element) => element.kind === "cooler");
+  const stated = [boostIn.intercoolerEffectiveness, boostIn.aftercoolerEffectiveness].map((each) => vehicle.require(each));
+  coolers.forEach(({ cooling }, i) => {
+    if (cooling.kind !== "rated") throw new Error("a cooler with a rated point is expected");
+    const at = (flow: number) =>
+      coolingEffectiveness(cooling, flow as MassFlow, flow * dryAir.specificHeat(400 as Temperature));
+    near(at(flows[i]!), stated[i]!, 1e-9);
+    expect(at(1.1 * flows[i]!)).toBeLessThan(stated[i]!);
+  });
+});
+
 describe("the compressor from measured points", () => {
   const text = `reference: 293 K, 101.3 kPa
 corrected flow [kg/min], pressure ratio, efficiency [%], wheel speed [rev/min]
@@ -187,13 +203,26 @@ corrected flow [kg/min], pressure ratio, efficiency [%], wheel speed [rev/min]
     near(bank!.pressureRatio, field.at(bank!.correctedFlow, bank!.correctedSpeed).pressureRatio, 1e-9);
   });
 
+  test("the second bank's field runs through points of its own", () => {
+    const changes = { bankBCompressorSource: "points", bankBCompressorPoints: pointRows(text) };
+    const evaluation = truckWith({ ...changes, ...path("filter", "bankB", "bankA", "intercooler", "aftercooler", "plenum") });
+    const field = evaluation.require(bankBCompressor);
+    for (const { flow, speed, pressureRatio } of pointRows(text)) {
+      near(field.at(flow, speed).pressureRatio, pressureRatio, 0.03);
+    }
+    const [bank, other] = evaluation.require(matched).banks;
+    near(bank!.pressureRatio, field.at(bank!.correctedFlow, bank!.correctedSpeed).pressureRatio, 1e-9);
+    const ofFirst = evaluation.require(bankACompressor);
+    near(other!.pressureRatio, ofFirst.at(other!.correctedFlow, other!.correctedSpeed).pressureRatio, 1e-9);
+  });
+
   test("bad lines are refused by their number, and rows that make no field by theirs", () => {
     expect(() => pointRows(text.replace("1.58", "high").replace("44, 2.30", "-44, 2.30"))).toThrow(/line 4: .*; line 8: /);
     expect(() => pointRows("nothing")).toThrow(RangeError);
     const rows = pointRows(text).map((row, i) => (i === 1 ? { ...row, flow: pointRows(text)[0]!.flow } : row));
     const refused = truckWith({ compressorSource: "points", compressorPoints: rows }).get(bankACompressor);
     expect(refused).toBeInstanceOf(Refusal);
-    expect((refused as Refusal).message).toMatch(/^measured points: .*row/);
+    expect((refused as Refusal).message).toMatch(/^measured points of the first bank: .*row/);
   });
 });
 

@@ -9,13 +9,15 @@ import {
   bankASizeDebit,
   bankBBacksweep,
   bankBBlades,
+  bankBCompressorPoints,
+  bankBCompressorSource,
   bankBExducer,
   bankBInducer,
   bankBSizeDebit,
   compressorPoints,
   compressorSource,
 } from "./inputs";
-import { inRows, pointsText } from "./points";
+import { inRows, type PointRow, pointsText } from "./points";
 
 const estimateSource =
   "M. V. Casey, C. J. Robinson, A Method to Estimate the Performance Map of a Centrifugal Compressor Stage, J. Turbomachinery 135 (2013) (forms from memory)";
@@ -23,48 +25,46 @@ const estimateSource =
 const estimateDoubt =
   "From sizes alone it is a published estimate: ±4 points of efficiency, ±8 % of the pressure rise, and ±25 % of the flow at surge, which is much less certain than the rest.";
 
+const fieldSource = `${estimateSource}; through measured points by least squares along each speed line`;
+
+const fieldAssumptions = [
+  estimateDoubt,
+  "Through measured points it is as good as they are; the surge line runs through the leftmost of each speed line.",
+  "Beyond its slowest and fastest speed, and outside surge and choke, the field is drawn on and marked as such.",
+];
+
 export const bankACompressor = structure("bankACompressor", {
   label: "First bank, what its compressor does",
   from: {
-    compressorSource,
-    compressorPoints,
+    source: compressorSource,
+    points: compressorPoints,
     inducer: bankAInducer,
     exducer: bankAExducer,
     blades: bankABlades,
     backsweep: bankABacksweep,
     sizeDebit: bankASizeDebit,
   },
-  compute: ({ compressorSource, compressorPoints, ...wheel }): CompressorField => {
-    if (compressorSource === "wheel") return estimated("first bank", wheel);
-    try {
-      return compressorMap(pointsText(compressorPoints, wheel.exducer)).field;
-    } catch (error) {
-      if (!(error instanceof RangeError)) throw error;
-      throw new RangeError(`measured points: ${inRows(error.message)}`);
-    }
-  },
+  compute: ({ source, points, ...wheel }) => fieldOf("first bank", wheel, source, points),
   formula: "\\left(\\pi,\\ \\eta\\right) = f\\left(\\dot m_{cor},\\ n_{cor}\\right)",
-  source: `${estimateSource}; through measured points by least squares along each speed line`,
-  assumptions: [
-    estimateDoubt,
-    "Through measured points it is as good as they are; the surge line runs through the leftmost of each speed line.",
-    "Beyond its slowest and fastest speed, and outside surge and choke, the field is drawn on and marked as such.",
-  ],
+  source: fieldSource,
+  assumptions: fieldAssumptions,
 });
 
 export const bankBCompressor = structure("bankBCompressor", {
   label: "Second bank, what its compressor does",
   from: {
+    source: bankBCompressorSource,
+    points: bankBCompressorPoints,
     inducer: bankBInducer,
     exducer: bankBExducer,
     blades: bankBBlades,
     backsweep: bankBBacksweep,
     sizeDebit: bankBSizeDebit,
   },
-  compute: (wheel): CompressorField => estimated("second bank", wheel),
+  compute: ({ source, points, ...wheel }) => fieldOf("second bank", wheel, source, points),
   formula: "\\left(\\pi,\\ \\eta\\right) = f\\left(\\dot m_{cor},\\ n_{cor}\\right)",
-  source: estimateSource,
-  assumptions: [estimateDoubt],
+  source: fieldSource,
+  assumptions: fieldAssumptions,
 });
 
 interface WheelSizes {
@@ -73,6 +73,21 @@ interface WheelSizes {
   readonly blades: Count;
   readonly backsweep: Angle;
   readonly sizeDebit: Fraction;
+}
+
+function fieldOf(
+  name: string,
+  wheel: WheelSizes,
+  source: "wheel" | "points",
+  points: readonly PointRow[],
+): CompressorField {
+  if (source === "wheel") return estimated(name, wheel);
+  try {
+    return compressorMap(pointsText(points, wheel.exducer)).field;
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    throw new RangeError(`measured points of the ${name}: ${inRows(error.message)}`);
+  }
 }
 
 function estimated(name: string, { inducer, exducer, ...blades }: WheelSizes): CompressorField {

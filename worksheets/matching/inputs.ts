@@ -1,7 +1,8 @@
 import { inventedCompressorPoints } from "../../lib/charge";
 import { choice, choiceColumn, table } from "../../lib/graph";
-import { column, setting } from "../setting";
+import { setting } from "../setting";
 import { bankSettings } from "./bank";
+import { measuredCompressor } from "./measuredCompressor";
 import { everyOtherSpeed, pointRows, resized } from "./points";
 
 /** What may stand in the charge path. */
@@ -33,24 +34,20 @@ export const chargeOrder = table("chargeOrder", {
   ],
 });
 
-export const compressorSource = choice("compressorSource", {
-  label: "First bank, compressor taken from",
-  options: { wheel: "the sizes of its wheel", points: "measured points" },
-  value: "wheel",
+const invented = pointRows(inventedCompressorPoints);
+
+export const { source: compressorSource, points: compressorPoints } = measuredCompressor({
+  sourceKey: "compressorSource",
+  pointsKey: "compressorPoints",
+  name: "First bank",
+  points: everyOtherSpeed(resized(invented, 97 / 81, 1.35)),
 });
 
-export const compressorPoints = table("compressorPoints", {
-  label: "Measured points of the first bank's compressor",
-  note: "Corrected to 298 K and 100 kPa; a file says its own reference and is brought to this one. Two speed lines of three points at least, each from surge to choke. The exducer above must be that of the wheel measured.",
-  columns: {
-    flow: column({ label: "Corrected flow", kind: "massFlow", unit: "kg/min", span: [0.006, 3000], step: 0.1 }),
-    pressureRatio: column({ label: "Pressure ratio", kind: "ratio", unit: "", span: [1.0001, 12], step: 0.01 }),
-    efficiency: column({ label: "Efficiency", kind: "fraction", unit: "%", span: [20, 95], step: 0.1 }),
-    speed: column({ label: "Wheel speed", kind: "rotationalSpeed", unit: "rpm", span: [600, 600_000], step: 100 }),
-  },
-  rows: [6, 120],
-  value: everyOtherSpeed(resized(pointRows(inventedCompressorPoints), 97 / 81, 1.35)),
-  reader: { label: "Open CSV…", read: pointRows },
+export const { source: bankBCompressorSource, points: bankBCompressorPoints } = measuredCompressor({
+  sourceKey: "bankBCompressorSource",
+  pointsKey: "bankBCompressorPoints",
+  name: "Second bank",
+  points: everyOtherSpeed(resized(invented, 92 / 81, 1.22)),
 });
 
 export const {
@@ -164,15 +161,25 @@ export const backPressureLimit = setting("backPressureLimit", {
   note: "What manifold, gaskets and exhaust valve springs hold; absolute.",
 });
 
-export const coolerMatchFlow = setting("coolerMatchFlow", {
-  label: "Air flow at which the coolers have their effectiveness",
-  symbol: "\\dot m_{k,e}",
+export const intercoolerMatchFlow = setting("intercoolerMatchFlow", {
+  label: "Air flow at which the intercooler has its effectiveness",
+  symbol: "\\dot m_{k1,e}",
   kind: "massFlow",
   unit: "kg/min",
   value: 66,
   span: [5, 200],
   step: 1,
   note: "The boost sheet asks for the effectiveness at the promised power; with less air it rises, with more it falls.",
+});
+
+export const aftercoolerMatchFlow = setting("aftercoolerMatchFlow", {
+  label: "Air flow at which the aftercooler has its effectiveness",
+  symbol: "\\dot m_{k2,e}",
+  kind: "massFlow",
+  unit: "kg/min",
+  value: 66,
+  span: [5, 200],
+  step: 1,
 });
 
 export const coolerAirShare = setting("coolerAirShare", {
@@ -201,7 +208,7 @@ export const coolerSinkTimes = setting("coolerSinkTimes", {
   span: [1, 50],
   step: 0.5,
   scale: "log",
-  note: "Flow times specific heat of one over that of the other, at the flow above; 3 to 6 with air, more with water: common practice, no source.",
+  note: "Flow times specific heat of one over that of the other, at the flow at which the cooler was rated; 3 to 6 with air, more with water: common practice, no source.",
 });
 
 export const blowerBypass = choice("blowerBypass", {

@@ -15,6 +15,7 @@ import { blowerHighestSpeed, blowerOutletLimit, peakPressureLimit, turbineInletL
 import { bankA, bankB } from "./banks";
 import { fuelLimits } from "./fuelLimits";
 import {
+  aftercoolerMatchFlow,
   backPressureLimit,
   blowerBypass,
   blowerBypassShare,
@@ -25,8 +26,8 @@ import {
   chargeParts,
   coolerAirShare,
   coolerArrangement,
-  coolerMatchFlow,
   coolerSinkTimes,
+  intercoolerMatchFlow,
   sprayEvaporated,
   sprayFlow,
   sprayTemperature,
@@ -40,7 +41,8 @@ export const matchBuild = structure("matchBuild", {
     chargeOrder,
     bankA,
     bankB,
-    coolerMatchFlow,
+    intercoolerMatchFlow,
+    aftercoolerMatchFlow,
     coolerArrangement,
     coolerSinkTimes,
     coolerAirShare,
@@ -60,17 +62,17 @@ export const matchBuild = structure("matchBuild", {
   },
   compute: (at): OperatingBuild => {
     const { demandBuild: engine } = at;
-    const cooler = (name: string, stated: DemandBuild["coolerBeforeBlower"]): CoolerElement => ({
+    const cooler = (name: string, stated: DemandBuild["coolerBeforeBlower"], ratedFlow: MassFlow): CoolerElement => ({
       kind: "cooler",
       name,
-      cooling: coolingOf(name, stated, at),
+      cooling: coolingOf(name, stated, { ...at, ratedFlow }),
       restriction: stated.restriction,
     });
     const parts: Readonly<Record<ChargePart, () => ChargeElement>> = {
       filter: () => ({ kind: "restriction", name: "filter", restriction: engine.filter }),
       bankA: () => at.bankA,
       bankB: () => at.bankB,
-      intercooler: () => cooler("intercooler", engine.coolerBeforeBlower),
+      intercooler: () => cooler("intercooler", engine.coolerBeforeBlower, at.intercoolerMatchFlow),
       spray: () => ({
         kind: "spray",
         name: "water spray",
@@ -91,7 +93,7 @@ export const matchBuild = structure("matchBuild", {
         highestTipSpeed: at.blowerTipSpeedLimit,
         highestOutletTemperature: at.blowerOutletLimit,
       }),
-      aftercooler: () => cooler("aftercooler", engine.coolerAfterBlower),
+      aftercooler: () => cooler("aftercooler", engine.coolerAfterBlower, at.aftercoolerMatchFlow),
       plenum: () => ({ kind: "plenum", name: "plenum" }),
     };
     const order = at.chargeOrder.map(({ part }) => part);
@@ -140,7 +142,7 @@ function lawOf(arrangement: Parameters<typeof exchangerEffectiveness>[0]["arrang
 }
 
 interface CoolerStated {
-  readonly coolerMatchFlow: MassFlow;
+  readonly ratedFlow: MassFlow;
   readonly coolerArrangement: keyof typeof coolerLaws;
   readonly coolerSinkTimes: Ratio;
   readonly coolerAirShare: Fraction;
@@ -156,12 +158,12 @@ const noCooling = 0.001;
 function coolingOf(
   name: string,
   { effectiveness, sinkTemperature }: DemandBuild["coolerBeforeBlower"],
-  { coolerMatchFlow, coolerArrangement, coolerSinkTimes, coolerAirShare }: CoolerStated,
+  { ratedFlow, coolerArrangement, coolerSinkTimes, coolerAirShare }: CoolerStated,
 ): CoolerElement["cooling"] {
   if (effectiveness < noCooling) return { kind: "fixed", effectiveness, sinkTemperature };
-  const chargeCapacityRate = (coolerMatchFlow * dryAir.specificHeat(warmCharge)) as ThermalConductance;
+  const chargeCapacityRate = (ratedFlow * dryAir.specificHeat(warmCharge)) as ThermalConductance;
   const rating = {
-    massFlow: coolerMatchFlow,
+    massFlow: ratedFlow,
     effectiveness,
     chargeCapacityRate,
     sinkCapacityRate: (coolerSinkTimes * chargeCapacityRate) as ThermalConductance,

@@ -1,7 +1,7 @@
 import type { FigureUnits } from "../../sheet";
 import { figure } from "../../sheet";
 import { share } from "../../drawing";
-import { compressorPoints, compressorSource } from "../inputs";
+import { bankBCompressorPoints, bankBCompressorSource, compressorPoints, compressorSource } from "../inputs";
 import { matched } from "../solved";
 import { banksOf, fieldPlate, fieldRuns, movePresent } from "./fieldPlate";
 import { type FieldRun, isOutside } from "./fieldSpan";
@@ -11,7 +11,7 @@ import { gapWords, inSentence, sentences } from "./runWords";
 export const compressorField = figure({
   key: "compressorField",
   title: "The compressors' fields, and the line along which the engine runs through them",
-  from: { ...runFrom, compressorSource, compressorPoints },
+  from: { ...runFrom, compressorSource, compressorPoints, bankBCompressorSource, bankBCompressorPoints },
   atRest: true,
   describe: (values, units) => {
     const run = runOf(values);
@@ -19,8 +19,13 @@ export const compressorField = figure({
     const runs = fieldRuns(run);
     return sentences(...banksOf(run).map((bank, i) => bankWords(bank.name, runs[i]!, units)), gapWords(run, units));
   },
-  draw: ({ compressorSource, compressorPoints, ...values }, frame) =>
-    fieldPlate(runOf(values), compressorSource === "points" ? compressorPoints : [], frame),
+  draw: (values, frame) => {
+    const measured = new Map([
+      ["first bank", values.compressorSource === "points" ? values.compressorPoints : []],
+      ["second bank", values.bankBCompressorSource === "points" ? values.bankBCompressorPoints : []],
+    ]);
+    return fieldPlate(runOf(values), measured, frame);
+  },
   table: (values, units) => {
     const run = runOf(values);
     return {

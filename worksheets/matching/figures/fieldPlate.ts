@@ -37,15 +37,18 @@ export function fieldRuns(run: Run): readonly (readonly FieldRun[])[] {
 /** Where fields lie on the pictures that were drawn of them, for what moves on them later. */
 const views = new WeakMap<SVGSVGElement, readonly FieldView[]>();
 
+/** Measured points to be drawn, by the name of their bank. */
+export type MeasuredSpots = ReadonlyMap<string, readonly FieldSpot[]>;
+
 /** One field for each bank, one below the other. */
-export function fieldPlate(run: Run, measured: readonly FieldSpot[], { width, units }: FigureFrame): SVGSVGElement {
+export function fieldPlate(run: Run, measured: MeasuredSpots, { width, units }: FigureFrame): SVGSVGElement {
   const banks = banksOf(run);
   if (banks.length === 0) return emptyPlate("There are no turbochargers in the charge path.", 0, width);
   const runs = fieldRuns(run);
   const { svg, ground } = plate(width, 10);
   let top = 0;
   const laid = banks.map((bank, i): FieldView => {
-    const shown = { bank, run: runs[i]!, measured: i === 0 ? measured : [] };
+    const shown = { bank, run: runs[i]!, measured: measured.get(bank.name) ?? [] };
     const view = fieldView(shown, fieldWords(ground, shown, top, width, units), width, units);
     const drawn = fieldGround(ground, view);
     const corners = runCorners(view);
