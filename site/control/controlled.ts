@@ -1,4 +1,4 @@
-import type { Pressure, Span } from "../../lib/quantity";
+import type { Pressure } from "../../lib/quantity";
 import type { Locks, Session } from "../state";
 
 /** What a control works with. */
@@ -7,11 +7,21 @@ export interface Controlled {
   readonly locks: Locks;
   /** The build's barometer, by which gauge and absolute pressures are told from each other; none while it has no value. */
   readonly ambient: () => Pressure | undefined;
-  /** By input: the span in which every model that it feeds is trusted, and what the models say of it. */
-  readonly trusted: ReadonlyMap<string, Trusted>;
+  readonly zones: Zones;
 }
 
-export interface Trusted {
-  readonly span: Span;
-  readonly notes: readonly string[];
+/** A stretch of a slider's track, from 0 at its left end to 1, on which something is amiss. */
+export interface Zone {
+  readonly from: number;
+  readonly to: number;
+  /** What is amiss there. */
+  readonly words: string;
+}
+
+/** Where along a slider lines would lose their answer, or leave the span of their model. */
+export interface Zones {
+  /** Tells of what is found for an input, and when it no longer holds. */
+  watch(key: string, show: (zones: readonly Zone[]) => void): void;
+  /** The eye is on an input: its zones are looked for when nothing moves. */
+  ask(key: string): void;
 }

@@ -1,7 +1,7 @@
 import type { QuantityInput } from "../../lib/graph";
 import { h, setAttribute } from "../dom";
 import { openedInputs, writtenInput } from "../state";
-import type { Controlled } from "./controlled";
+import type { Controlled, Zone } from "./controlled";
 import { handOn } from "./hand";
 import { keySteps } from "./keys";
 import { trackOf } from "./track";
@@ -9,8 +9,8 @@ import { trackOf } from "./track";
 /** The range's own scale; values lie along it by the input's track. */
 const fullScale = 10_000;
 
-/** A native slider for an input, with a tick where the build was opened, and hatched where a model is not trusted. */
-export function slider(input: QuantityInput, { session, locks, trusted }: Controlled): { readonly element: HTMLElement; refresh(): void } {
+/** A native slider for an input, with a tick where the build was opened, and hatched where lines would have no answer. */
+export function slider(input: QuantityInput, { session, locks, zones }: Controlled): { readonly element: HTMLElement; refresh(): void } {
   const track = trackOf(input);
   const range = h("input", {
     type: "range",
@@ -22,20 +22,15 @@ export function slider(input: QuantityInput, { session, locks, trusted }: Contro
     "data-input": input.key,
   });
   const tick = h("span", { class: "opened-tick", "aria-hidden": "true" });
-  const element = h("span", { class: "track" }, ...hatches(), range, tick);
-  /** The parts of the track that lie outside what the models are trusted for. */
-  function hatches(): readonly HTMLElement[] {
-    const limits = trusted.get(input.key);
-    if (!limits) return [];
-    const [low, high] = limits.span.map((end) => track.position(Math.min(input.span[1], Math.max(input.span[0], end)))) as [number, number];
-    return [[0, low] as const, [high, 1] as const].flatMap(([from, to]) => {
-      if (to - from < 0.005) return [];
-      const hatch = h("span", { class: "untrusted", "aria-hidden": "true", title: limits.notes.join(" ") });
-      hatch.style.setProperty("--from", from.toFixed(4));
-      hatch.style.setProperty("--to", to.toFixed(4));
-      return [hatch];
-    });
-  }
+  const hatches = h("span", { class: "zones", "aria-hidden": "true" });
+  const element = h("span", { class: "track" }, hatches, range, tick);
+  zones.watch(input.key, (found) => {
+    hatches.replaceChildren(...found.map(hatch));
+    const words = found.map(({ words: each }) => each).join("; ");
+    setAttribute(range, "title", words === "" ? undefined : `Hatched: ${words}.`);
+    setAttribute(range, "aria-description", words === "" ? undefined : `Towards the hatched end: ${words}.`);
+  });
+  for (const look of ["pointerenter", "focus"] as const) range.addEventListener(look, () => zones.ask(input.key));
   const value = (): number => session.inputs[input.key] as number;
   const hand = handOn(session, input.key);
   const end = (): void => {
@@ -74,4 +69,11 @@ export function slider(input: QuantityInput, { session, locks, trusted }: Contro
     setAttribute(range, "aria-valuetext", `${writtenInput(session.state.units, input, value()).text}`);
   };
   return { element, refresh };
+}
+
+function hatch({ from, to }: Zone): HTMLElement {
+  const element = h("span", { class: "zone" });
+  element.style.setProperty("--from", from.toFixed(4));
+  element.style.setProperty("--to", to.toFixed(4));
+  return element;
 }

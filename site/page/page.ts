@@ -22,10 +22,10 @@ import { createParts } from "./parts";
 import { sheetSection } from "./sheet";
 import { createStandings } from "./standings";
 import { createTraces } from "./traces";
-import { trustedSpans } from "./trusted";
 import { createView } from "./view";
 import { createWorkable } from "./workable";
 import { workingWord } from "./working";
+import { createZones } from "./zones";
 
 export interface Notebook {
   readonly sheets: readonly Sheet[];
@@ -51,17 +51,9 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     const pressure = binding.values.get(barometer);
     return isRefusal(pressure) ? undefined : pressure;
   };
-  const desk: Desk = {
-    session,
-    locks,
-    ambient,
-    trusted: trustedSpans(graph),
-    graph,
-    sheets,
-    values: binding.values,
-    places: placesOf(sheets),
-    users: usersOf(graph),
-  };
+  const shown = { session, graph, sheets, values: binding.values, places: placesOf(sheets) };
+  const zones = createZones(shown, program);
+  const desk: Desk = { ...shown, locks, ambient, zones, users: usersOf(graph) };
   const standings = createStandings(desk);
   const moves = trackMoves(desk, standings);
   const parts = createParts();
@@ -124,6 +116,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     for (const each of surroundings) each.refresh();
   };
 
+  zones.start();
   locks.subscribe((key) => parts.refresh([key]));
   session.subscribe((state, previous) => {
     const before = inputsOf(previous.build, previous.installation);

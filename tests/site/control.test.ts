@@ -5,7 +5,6 @@ import type { Pressure } from "../../lib/quantity";
 import { entry } from "../../site/control/entry";
 import { keySteps } from "../../site/control/keys";
 import { trackOf } from "../../site/control/track";
-import { trustedSpans } from "../../site/page/trusted";
 import { createLocks } from "../../site/state";
 import { ambient, ambientPressure, bore, cylinders, driveRatio, graph, leak } from "./fixture";
 
@@ -87,11 +86,6 @@ test("entry(input, text) takes a gauge pressure for an absolute one by the barom
   expect(read).toMatchObject({ ok: true, value: 101e3 });
   expect(read.ok && read.readAs).toContain("with the barometer at");
   expect(entry(ambientPressure, ambientPressure.key, "0.05 bar g", SI).ok).toBe(false);
-});
-
-test("trustedSpans(graph) finds where an input feeds a model with a span", () => {
-  expect(trustedSpans(graph).get("driveRatio")).toEqual({ span: [0.6, 2.5], notes: ["The fit holds drive ratios of 0.6 to 2.5."] });
-  expect(trustedSpans(graph).size).toBe(1);
 });
 
 test("createLocks() tells of each lock once", () => {

@@ -2,7 +2,6 @@ import { compile, type Evaluation } from "../../lib/graph";
 import { type Desk, placesOf, usersOf } from "../../site/page/desk";
 import { trackMoves } from "../../site/page/moves";
 import { createStandings } from "../../site/page/standings";
-import { trustedSpans } from "../../site/page/trusted";
 import { createLocks, createSession } from "../../site/state";
 import { build } from "./build";
 import { graph } from "./fixture";
@@ -17,7 +16,7 @@ export function deskOfFixture() {
     session,
     locks: createLocks(),
     ambient: () => undefined,
-    trusted: trustedSpans(graph),
+    zones: { watch: () => {}, ask: () => {} },
     graph,
     sheets,
     values: { get: (reference) => evaluation.get(reference) },
