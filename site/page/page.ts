@@ -11,6 +11,7 @@ import { contents } from "./contents";
 import { type Desk, placesOf, usersOf } from "./desk";
 import { echo } from "./echo";
 import { findDialog } from "./find";
+import { tellFirstMove } from "./first-move";
 import { dimUnderTouch } from "./hand-down";
 import { header, headButton } from "./header";
 import { keyList } from "./key-list";
@@ -92,6 +93,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     surroundings = [list, felt, book, traces];
     printAsDocument(desk, program, version);
     dimUnderTouch(desk, root);
+    tellFirstMove(desk, standings, moves);
     listenToKeys(desk, { notice, traces, single, find, list: keys });
     showAll();
     if (location.hash) document.getElementById(location.hash.slice(1))?.scrollIntoView();

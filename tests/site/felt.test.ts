@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { checksOf, compile } from "../../lib/graph";
 import { feltElsewhere } from "../../site/page/felt";
+import { firstMoveWords } from "../../site/page/first-move";
 import { followersOf } from "../../site/page/hand-down";
 import { refusingRoots, refusedOn } from "../../site/page/refused";
 import { createWorkable } from "../../site/page/workable";
@@ -41,6 +42,21 @@ test("feltElsewhere() counts from where the hand began, whatever came between", 
   session.end();
   expect(feltElsewhere(desk, standings, moves)).toEqual([]);
   expect(moves.samples("driveRatio")).toEqual([1.92, 2.2, 2.6, 1.92]);
+});
+
+test("firstMoveWords() tell what a move did elsewhere and which limit changed, and nothing where it did nothing", () => {
+  const { desk, session, standings, moves, settle } = deskOfFixture();
+  expect(firstMoveWords(desk, moves, standings)).toBe("");
+  session.begin("driveRatio");
+  session.set("driveRatio", 1.98);
+  settle();
+  session.end();
+  expect(firstMoveWords(desk, moves, standings)).toMatch(
+    /^You moved .*: 1\.92 → 1\.98\b.*\. 1 line in 1 other sheet moved with it, most of all Power through the front belt \S+ kW \(▲ \+\S+\)\. No limit was crossed by it\.$/,
+  );
+  session.set("power", 480e3);
+  settle();
+  expect(firstMoveWords(desk, moves, standings)).toMatch(/limits? changed with it/);
 });
 
 test("feltElsewhere() after another installation is shown looks at every sheet", () => {

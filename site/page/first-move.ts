@@ -1,0 +1,87 @@
+import { h } from "../dom";
+import { marginWords } from "../mark";
+import { preference } from "../state";
+import { checkName } from "./check-name";
+import { type Desk, inSentence, nodeOf } from "./desk";
+import { briefWords } from "./echo-words";
+import { type Felt, feltElsewhere } from "./felt";
+import type { Moves } from "./moves";
+import type { Standings } from "./standings";
+
+/** Rest after the first release before it is told what it did, in milliseconds. */
+const settling = 400;
+/** Lines that are named. */
+const named = 2;
+
+/**
+ * After the first number that this reader ever moves: a sentence under the hand that tells what it did elsewhere. It
+ * stands until it is put away, and never comes again.
+ */
+export function tellFirstMove(desk: Desk, standings: Standings, moves: Moves): void {
+  const told = preference("first move", ["untold", "told"]);
+  if (told.value === "told") return;
+  const end = desk.session.subscribe((state, previous) => {
+    if (state.gesture || state.done.length <= previous.done.length) return;
+    const hand = document.activeElement;
+    window.setTimeout(() => {
+      const [key] = moves.keys;
+      const words = firstMoveWords(desk, moves, standings);
+      const place = key === undefined ? null : placeOf(hand, key);
+      if (words === "" || !place || told.value === "told" || desk.session.state.gesture) return;
+      told.set("told");
+      end();
+      place.after(note(words, hand));
+    }, settling);
+  });
+}
+
+/** What the last move did in other sheets, in plain words; empty where it did nothing. */
+export function firstMoveWords(desk: Desk, moves: Moves, standings: Standings): string {
+  const [key] = moves.keys;
+  const move = desk.session.state.done.at(-1)?.name;
+  const felt = feltElsewhere(desk, standings, moves);
+  if (key === undefined || move === undefined || felt.length === 0) return "";
+  const sheets = new Set(felt.map(({ cell }) => desk.places.get(cell.key)?.sheet)).size;
+  const most = felt.slice(0, named).map((each) => briefWords(desk, each.cell, each).replace(/ ([▲▼] \S+)$/, " ($1)"));
+  const lines = `${felt.length} ${felt.length === 1 ? "line" : "lines"} in ${sheets} other ${sheets === 1 ? "sheet" : "sheets"}`;
+  return `You moved ${inSentence(nodeOf(desk.graph, key).label)}: ${numbersOf(move)}. ${lines} moved with it, most of all ${most.join(", and ")}.${limitWords(felt)}`;
+}
+
+/** The numbers of a change's name: "Promised power 708 → 750 kW" is "708 → 750 kW". */
+function numbersOf(name: string): string {
+  return /\S+ → .*$/.exec(name)?.[0] ?? name;
+}
+
+function limitWords(felt: readonly Felt[]): string {
+  const changed = felt.flatMap(({ classChanged, check }) => (classChanged && check ? [`${checkName(check)}, ${marginWords(check.margin)}`] : []));
+  const [first] = changed;
+  if (first === undefined) return " No limit was crossed by it.";
+  return changed.length === 1 ? ` One limit changed with it: ${first}.` : ` ${changed.length} limits changed with it, first ${first}.`;
+}
+
+/** The sentence or line in which the hand was, or the input's own line. */
+function placeOf(hand: Element | null, key: string): Element | null {
+  const held = hand?.getAttribute("data-input") === key ? hand.closest(".prose, .line, .figure-place") : null;
+  return held ?? document.getElementById(`line-${key}`);
+}
+
+function note(words: string, hand: Element | null): HTMLElement {
+  const element: HTMLElement = h(
+    "div",
+    { class: "first-move", role: "note" },
+    h("p", {}, words, " ", h("span", { class: "first-move-ways" }, "Undo, or ", h("kbd", {}, "Ctrl Z"), ", takes it back; ", h("b", {}, "Felt elsewhere"), " tells the same of every move.")),
+    h(
+      "button",
+      {
+        type: "button",
+        class: "quiet",
+        onclick: () => {
+          element.remove();
+          if (hand instanceof HTMLElement) hand.focus({ preventScroll: true });
+        },
+      },
+      "Put away",
+    ),
+  );
+  return element;
+}
