@@ -58,7 +58,7 @@ export function runningNumber(element: HTMLElement, least = 0): { show(text: str
   };
 }
 
-/** In digits' widths: points and thin spaces are about half as wide. */
+/** In digits' widths: points and thin spaces are about half as wide, and a minus is wider. */
 function widthOf(digits: string): number {
-  return [...digits].reduce((sum, sign) => sum + (/[.\u202f]/.test(sign) ? 0.5 : 1), 0);
+  return [...digits].reduce((sum, sign) => sum + (/[.\u202f]/.test(sign) ? 0.5 : sign === "−" ? 1.35 : 1), 0);
 }

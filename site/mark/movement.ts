@@ -6,7 +6,9 @@ export function movement(units: UnitChoice, measured: Measured, now: number, hel
   if (shown.number === before.number) return "";
   const decimals = Math.min(decimalsOf(shown.number), decimalsOf(before.number));
   const step = plain(shown.number) - plain(before.number);
-  const size = Math.abs(step).toFixed(Math.min(decimals, 12));
+  const fixed = Math.abs(step).toFixed(Math.min(decimals, 12));
+  // Numbers with an exponent differ by less than their digits after the point.
+  const size = Number(fixed) === 0 ? Math.abs(step).toPrecision(2).replace("e-", "e−") : fixed;
   return step > 0 ? `▲ +${size}` : `▼ −${size}`;
 }
 

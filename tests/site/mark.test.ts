@@ -20,6 +20,11 @@ test("movement() of a temperature is a step, not a temperature", () => {
   expect(movement({ system: "US", own: {} }, { kind: "temperature" }, 411.15, 405.15)).toBe("▲ +10.8");
 });
 
+test("movement() of numbers with an exponent says how much", () => {
+  expect(movement(SI, { kind: "ratio" }, 3.2e-12, 1.2e-12)).toBe("▲ +2.0e−12");
+  expect(movement(SI, { kind: "ratio" }, 0, 1.2e-16)).toBe("▼ −1.2e−16");
+});
+
 test("movement() reads thin spaces and minus signs of long and negative numbers", () => {
   expect(movement({ system: "SI", own: { w: "W" } }, { kind: "power", key: "w" }, 1_234_500, 1_234_000)).toBe("▲ +500");
   expect(movement(SI, { kind: "temperature" }, 268.15, 278.15)).toBe("▼ −10.000");
