@@ -74,9 +74,10 @@ function button(words: string, onclick: () => void): HTMLButtonElement {
   return h("button", { type: "button", class: "plain", onclick }, words);
 }
 
-/** A button of the head that names the key that does the same. */
-export function headButton(words: string, key: string, onclick: () => void): HTMLButtonElement {
-  return h("button", { type: "button", class: "plain", onclick, "aria-keyshortcuts": key }, words, " ", h("kbd", { "aria-hidden": "true" }, key));
+/** A button of the head; it names the key that does the same, if the page has one. */
+export function headButton(words: string, key: string | undefined, onclick: () => void): HTMLButtonElement {
+  const sign = key !== undefined && h("kbd", { "aria-hidden": "true" }, key);
+  return h("button", { type: "button", class: "plain", onclick, "aria-keyshortcuts": key }, words, sign && " ", sign);
 }
 
 function stepButton(element: HTMLButtonElement, verb: string, name: string | undefined): void {

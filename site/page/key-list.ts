@@ -5,12 +5,14 @@ const groups: readonly { readonly title: string; readonly keys: readonly (readon
   {
     title: "Anywhere",
     keys: [
-      [["Alt 1", "… 7"], "to a sheet; the last is the ledger"],
+      [["Alt 1", "… 9"], "to a sheet, in their order"],
+      [["Alt 0"], "to the ledger"],
       [["/"], "find any quantity"],
       [["Ctrl Z"], "undo"],
       [["Ctrl Shift Z", "Ctrl Y"], "redo"],
       [["h"], "hold: make the present values the reference"],
       [["u"], "units: SI or US"],
+      [["Ctrl P"], "print, laid out as a document"],
       [["Esc"], "close what is on top"],
       [["?"], "these keys"],
     ],

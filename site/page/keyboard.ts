@@ -24,8 +24,8 @@ export function listenToKeys(desk: Desk, { notice, traces, single, find, list }:
       if (key === "y" || (key === "z" && event.shiftKey)) return () => redoOnce(desk, notice);
       return undefined;
     }
-    const digit = /^Digit([1-9])$/.exec(event.code)?.[1];
-    if (event.altKey && digit) return () => goToSheet(desk, Number(digit) - 1);
+    const digit = /^Digit([0-9])$/.exec(event.code)?.[1];
+    if (event.altKey && digit) return () => goToSheet(desk, (Number(digit) + 9) % 10);
     return undefined;
   };
 

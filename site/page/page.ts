@@ -65,7 +65,8 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const single = preference("single keys", ["on", "off"]);
   const [find, keys] = [findDialog(desk), keyList(single)];
   const keeping = createKeeping({ session, graph, bases, files, mention: notice.mention });
-  const head = header(desk, [...keeping.actions, headButton("Find", "/", find.open), headButton("Keys", "?", keys.open)], notice, view);
+  const head = header(desk, [...keeping.actions, headButton("Print", undefined, () => void print()), headButton("Find", "/", find.open), headButton("Keys", "?", keys.open)], notice, view);
+  let print = async (): Promise<void> => undefined;
   const working = workingWord(root, () => binding.settled());
   working.begin();
   let mounted = false;
@@ -91,7 +92,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
       document.documentElement.style.setProperty("--head", `${head.element.offsetHeight}px`);
     }).observe(head.element);
     surroundings = [list, felt, book, traces];
-    printAsDocument(desk, program, version);
+    print = printAsDocument(desk, program, version);
     dimUnderTouch(desk, root);
     tellFirstMove(desk, standings, moves);
     listenToKeys(desk, { notice, traces, single, find, list: keys });

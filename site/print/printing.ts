@@ -12,17 +12,32 @@ import { loadTypesetter } from "../page/math";
  * @param desk what is on the page
  * @param program evaluates the inputs
  * @param version of airledger
+ * @returns prints, as soon as what it takes has come
  */
-export function printAsDocument(desk: Desk, program: Program, version: string): void {
+export function printAsDocument(desk: Desk, program: Program, version: string): () => Promise<void> {
   const place = h("div", { class: "folio" }, h("p", {}, "What it takes to print had not been fetched yet. Print once more."));
   document.body.append(place);
-  whenUsed(async () => {
+  let ready: Promise<void> | undefined;
+  const prepare = async (): Promise<void> => {
     const [{ paperFor }] = await Promise.all([import("./paper"), loadTypesetter(), ...desk.sheets.map(figuresOf)]);
     const paper = paperFor(desk, program, version);
     place.replaceChildren();
     window.addEventListener("beforeprint", () => place.replaceChildren(...paper()));
     window.addEventListener("afterprint", () => place.replaceChildren());
-  });
+  };
+  const prepared = (): Promise<void> => {
+    ready ??= prepare().catch((error) => {
+      ready = undefined;
+      throw error;
+    });
+    return ready;
+  };
+  whenUsed(prepared);
+  return async () => {
+    // Without what it takes, the document says so itself.
+    await prepared().catch(() => undefined);
+    window.print();
+  };
 }
 
 /** Does something once, when the page is first used; and again at the next use where it could not be done. */
