@@ -7,6 +7,7 @@ import { completeDrawing, valuesAcross } from "../figure";
 import { standingShape } from "../mark";
 import { marginWords } from "../mark/standing";
 import { applies, type Desk } from "../page/desk";
+import { checkName } from "../page/check-name";
 import { differenceWords } from "../page/measured";
 import { figureUnits, type Measured, openedInputs, refusalWords, type UnitChoice, unitSymbol, written, writtenInput } from "../state";
 import { paperTable } from "./paper-table";
@@ -106,7 +107,7 @@ function checkRow(units: UnitChoice, check: Check): HTMLElement {
   return h(
     "tr",
     {},
-    h("th", { scope: "row" }, `${check.component}: ${check.label}`),
+    h("th", { scope: "row" }, checkName(check)),
     h("td", {}),
     h("td", { class: "paper-number" }, written(units, check, check.value, { steady: true }).text),
     h("td", { class: "paper-limit" }, h("span", {}, limitWords(units, check, false))),

@@ -4,6 +4,7 @@ import type { Desk } from "../page/desk";
 import { typeset } from "../page/math";
 import { type Measured, written } from "../state";
 import { filledIn, type Symbols, symbolsOf, texQuantity } from "../trace";
+import { mathLength } from "./math-length";
 
 /** The appendix: for every result its formula, the values put in, and where the formula comes from. */
 export function tracePages(desk: Desk, evaluation: Evaluation): HTMLElement {
@@ -41,14 +42,14 @@ function trace(desk: Desk, evaluation: Evaluation, symbols: Symbols, cell: Cell)
 }
 
 /** Type size of formulas, widest line that fits at that size in letters, and the smallest size [pt]. */
-const [usual, letters, smallest] = [11, 48, 7];
+const [usual, letters, smallest] = [11, 62, 8];
 
 /** Sets a formula in type small enough for the column, or in several lines: paper has no scroll bar. */
 function fitted(place: HTMLElement, tex: string): void {
   typeset(place, tex);
-  const length = (place.textContent ?? "").length;
+  const length = mathLength(place);
   if (length <= letters) return;
   const size = (usual * letters) / length;
   place.style.fontSize = `${Math.max(smallest, size).toFixed(1)}pt`;
-  if (size < smallest) typeset(place, tex, true);
+  if (size < smallest) typeset(place, `\\displaystyle ${tex}`, true);
 }
