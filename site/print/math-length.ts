@@ -1,4 +1,7 @@
-/** How wide typeset mathematics comes out, in letters of its own size: parts of a fraction stand over each other, scripts are small. */
+/**
+ * How wide typeset mathematics comes out at most, in upright letters of its own size: parts of a fraction stand over each
+ * other, scripts are small, slanted letters and signs take more room.
+ */
 export function mathLength(node: Node): number {
   if (node.nodeType === 3) return node.textContent!.length;
   const parts = [...node.childNodes];
@@ -7,6 +10,10 @@ export function mathLength(node: Node): number {
   switch (node.nodeName.toLowerCase()) {
     case "annotation":
       return 0;
+    case "mspace":
+      return 2 * Number.parseFloat((node as Element).getAttribute("width") ?? "0");
+    case "mi":
+      return slanted * sum(widths);
     case "mfrac":
     case "mover":
     case "munder":
@@ -26,7 +33,7 @@ export function mathLength(node: Node): number {
   }
 }
 
-const [small, apart] = [0.7, 0.8];
+const [small, slanted, apart] = [0.7, 1.35, 1.2];
 
 function sum(widths: readonly number[]): number {
   return widths.reduce((total, width) => total + width, 0);

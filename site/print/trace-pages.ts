@@ -42,7 +42,7 @@ function trace(desk: Desk, evaluation: Evaluation, symbols: Symbols, cell: Cell)
 }
 
 /** Type size of formulas, widest line that fits at that size in letters, and the smallest size [pt]. */
-const [usual, letters, smallest] = [11, 62, 8];
+const [usual, letters, smallest] = [11, 58, 8];
 
 /** Sets a formula in type small enough for the column, or in several lines: paper has no scroll bar. */
 function fitted(place: HTMLElement, tex: string): void {
@@ -51,5 +51,7 @@ function fitted(place: HTMLElement, tex: string): void {
   if (length <= letters) return;
   const size = (usual * letters) / length;
   place.style.fontSize = `${Math.max(smallest, size).toFixed(1)}pt`;
-  if (size < smallest) typeset(place, `\\displaystyle ${tex}`, true);
+  if (size >= smallest) return;
+  typeset(place, tex, true);
+  place.classList.add("in-lines");
 }
