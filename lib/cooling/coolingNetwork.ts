@@ -60,7 +60,7 @@ export interface CoolingNetwork {
  * Temperatures at every node of a raw-water line of any order, with branches, and of the circuits that it cools [K]:
  * behind each group of elements side by side T = T_in + ΣQ/C, within a branch T = T_in + Q/(s C). Each hot side then
  * runs as hot as its exchanger makes it at these flows; closed circuits find their thermostat's opening.
- * Constant specific heats; no loss to outside, no heat from the pump. How the flow is shared is given, not found.
+ * Constant specific heats; no loss to outside, no heat from the pump. How the flow is shared is given: see branchSplit.
  *
  * @param network water's temperature [K], heat capacity rate [W/K], flow over the exchangers' rated one [–], elements
  * @throws RangeError by the element's name if a share is outside its span, the shares of a group pass 1, or no exchanger passes its heat
@@ -112,7 +112,11 @@ export function coolingNetwork(network: CoolingNetworkInputs): CoolingNetwork {
 function groupsOf(elements: readonly LineElement[]): readonly (readonly LineElement[])[] {
   const groups: LineElement[][] = [];
   for (const element of elements) {
-    requirePositive(`coolingNetwork: ${element.name}: share`, element.share);
+    if (element.share === 0 && element.duty.kind !== "none") {
+      throw new RangeError(
+        `coolingNetwork: no water passes the ${element.name.toLowerCase()}, whose heat must go somewhere; open its valve or take it out of the line`,
+      );
+    }
     requireWithin(`coolingNetwork: ${element.name}: share`, element.share, [0, 1]);
     if (element.beside && groups.length > 0) groups.at(-1)!.push(element);
     else groups.push([element]);

@@ -1,5 +1,6 @@
 export { capacityRatioSpan, type ExchangerCore, type FlowArrangement, transferUnitsSpan } from "./arrangement";
 export * from "./boatTemperatureGuides";
+export * from "./branchSplit";
 export * from "./closedCircuit";
 export * from "./conductanceAtFlow";
 export * from "./coolingNetwork";

@@ -37,7 +37,7 @@ export interface LineElement {
   readonly name: string;
   /** whether it lies beside the element before it, rather than behind it */
   readonly beside: boolean;
-  /** share of the pump's flow that passes it; what its group leaves over flows past [–], above 0 to 1 */
+  /** share of the pump's flow that passes it; what its group leaves over flows past [–], 0 to 1; above 0 where it takes heat */
   readonly share: Fraction;
   readonly duty: ElementDuty;
 }

@@ -292,7 +292,8 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   // Pump on its line: Δp0 (n/nr)(1 − q/q0) = ρ g z + K q², with K from the rows of the line
   const pumpSpeed = (speed * at(driveIn.rawWaterDriverTeeth)) / at(driveIn.rawWaterDrivenTeeth);
   const carried = at(marineIn.rawWaterFilling) * at(marineIn.rawWaterDisplacement) * pumpSpeed;
-  const lossAtReference = 5e3 + 4e3 / 0.8 ** 2 + 9e3 + 9e3 + 8e3 * 0.75 ** 2 + 10e3 + 12e3 + 10e3;
+  const beside = 1 / (1 / Math.sqrt(72e3) + 1 / Math.sqrt(8e3)) ** 2; // fuel and gear coolers lose the same
+  const lossAtReference = 5e3 + 4e3 / 0.8 ** 2 + 9e3 + 9e3 + beside + 10e3 + 12e3 + 10e3;
   const perSquare = lossAtReference / (300 / 60000) ** 2;
   const shutOff = (at(marineIn.rawWaterShutOff) * pumpSpeed) / (1800 / 60);
   const free = shutOff - densitySea * 9.81 * 0.9;

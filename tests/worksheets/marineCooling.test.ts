@@ -9,6 +9,7 @@ import { inputsOf } from "../../worksheets/build/build";
 import { Later } from "../../worksheets/later";
 import {
   chargeWaterRise,
+  gearOilReaches,
   jacketReaches,
   marineCircuit,
   rawWaterDischarge,
@@ -16,7 +17,7 @@ import {
 import { propellerCurve } from "../../worksheets/marine-cooling/curve";
 import { failures } from "../../worksheets/marine-cooling/failures";
 import { rawWaterLine, seaTemperature } from "../../worksheets/marine-cooling/inputs";
-import { rawWaterFlow } from "../../worksheets/marine-cooling/rawWater";
+import { rawWaterFlow, rawWaterState } from "../../worksheets/marine-cooling/rawWater";
 import { attainablePower } from "../../worksheets/matching/cells";
 import { attained } from "../../worksheets/matching/solved";
 import { graph, program } from "../../worksheets/model";
@@ -33,7 +34,10 @@ function answer<T>(later: Later<T, never>): T {
   return value as T;
 }
 
-const rows = (inputs as Readonly<Record<string, unknown>>)[rawWaterLine.key] as readonly { readonly element: string }[];
+const rows = (inputs as Readonly<Record<string, unknown>>)[rawWaterLine.key] as readonly {
+  readonly element: string;
+  readonly share: number;
+}[];
 const without = (...elements: readonly string[]) => rows.filter(({ element }) => !elements.includes(element));
 
 describe("the raw-water line of the demo's boat", () => {
@@ -75,6 +79,66 @@ describe("the raw-water line of the demo's boat", () => {
     const { loop: circuit, loopColdest } = fresh.require(marineCircuit);
     expect(circuit!.mixed).toBeLessThan(38 + 273.15 + 1e-9);
     expect(loopColdest!).toBeLessThan(circuit!.mixed + 1e-9);
+  });
+});
+
+describe("branches of the raw-water line that lie beside each other", () => {
+  const opened = (valves: Readonly<Record<string, number>>, changes: object = {}) => {
+    const line = rows.map((row) => ({ ...row, ...(row.element in valves && { share: valves[row.element] }) }));
+    return moved({ rawWaterLine: line, ...changes });
+  };
+  const rowOf = (at: typeof evaluation, key: string) => {
+    const i = at.require(marineCircuit).nodes.findIndex((node) => node.key === key);
+    return { node: at.require(marineCircuit).nodes[i]!, flow: at.require(rawWaterState).rows[i]! };
+  };
+
+  test("share the water so that each loses the same, and all of it passes them", () => {
+    const fuel = rowOf(evaluation, "fuelCooler");
+    const gear = rowOf(evaluation, "gearCooler");
+    expect(fuel.node.share + gear.node.share).toBeCloseTo(1, 12);
+    expect((fuel.flow.volumeFlow + gear.flow.volumeFlow) / evaluation.require(rawWaterFlow)).toBeCloseTo(1, 12);
+    // losses stated at 300 L/min: 72 and 8 kPa
+    const lost = (kilopascal: number, { flow }: typeof fuel) => 1000 * kilopascal * (flow.volumeFlow / 0.005) ** 2;
+    expect(lost(72, fuel) / lost(8, gear)).toBeCloseTo(1, 9);
+    expect(lost(8, gear) / (gear.flow.pressureIn - gear.flow.pressureOut)).toBeCloseTo(1, 9);
+    expect(fuel.flow.valveLoss).toBeCloseTo(0, 6);
+  });
+
+  test("with a valve half shut get less water and run hotter, their neighbours more, and the pump delivers less", () => {
+    const throttled = opened({ gearCooler: 0.3 });
+    expect(rowOf(throttled, "gearCooler").node.share).toBeLessThan(rowOf(evaluation, "gearCooler").node.share);
+    expect(rowOf(throttled, "fuelCooler").node.share).toBeGreaterThan(rowOf(evaluation, "fuelCooler").node.share);
+    expect(throttled.require(gearOilReaches)).toBeGreaterThan(evaluation.require(gearOilReaches));
+    expect(throttled.require(rawWaterFlow)).toBeLessThan(evaluation.require(rawWaterFlow));
+    expect(throttled.require(marineCircuit).residual).toBeLessThan(1e-9);
+    const { flow } = rowOf(throttled, "gearCooler");
+    const whole = flow.pressureIn - flow.pressureOut;
+    expect(flow.valveLoss / (whole * (1 - 0.3 ** 2))).toBeCloseTo(1, 9);
+  });
+
+  test("that are shut are named where their heat has nowhere to go", () => {
+    const words = (at: typeof evaluation, cell: Parameters<typeof evaluation.get>[0]) => {
+      const value = at.get(cell);
+      return value instanceof Refusal ? value.words : "";
+    };
+    expect(words(opened({ gearCooler: 0 }), marineCircuit)).toMatch(/^no water passes the gear oil cooler, whose heat/);
+    expect(words(opened({ gearCooler: 0, fuelCooler: 0 }), rawWaterFlow)).toMatch(/^the valves of fuel cooler and gear oil cooler are all shut/);
+    const beside = rows.map((row) => (row.element === "pump" ? { ...row, lies: "beside" } : row));
+    expect(words(moved({ rawWaterLine: beside }), rawWaterFlow)).toMatch(/^the raw-water pump lies beside the strainer/);
+    const pipe = { ...rows.find(({ element }) => element === "pipe")!, lies: "beside", share: 0 };
+    const besideJacket = rows.flatMap((row) => (row.element === "jacketExchanger" ? [row, pipe] : [row]));
+    expect(moved({ rawWaterLine: besideJacket }).require(jacketReaches)).toBeCloseTo(evaluation.require(jacketReaches), 9);
+  });
+
+  test("may be set instead, and valves then take what they lose less", () => {
+    const found = evaluation.require(marineCircuit).nodes;
+    const share = (key: string) => found.find((node) => node.key === key)!.share;
+    const set = opened({ fuelCooler: share("fuelCooler"), gearCooler: share("gearCooler") }, { branchFlow: "set" });
+    expect(set.require(rawWaterFlow)).toBeCloseTo(evaluation.require(rawWaterFlow), 12);
+    expect(set.require(gearOilReaches)).toBeCloseTo(evaluation.require(gearOilReaches), 9);
+    const more = opened({ fuelCooler: 0.5, gearCooler: 0.5 }, { branchFlow: "set" });
+    expect(rowOf(more, "gearCooler").flow.valveLoss).toBeGreaterThan(1000);
+    expect(rowOf(more, "fuelCooler").flow.valveLoss).toBeCloseTo(0, 6);
   });
 });
 

@@ -18,6 +18,7 @@ import type {
 import { ambientPressure, idleSpeed, maximumSpeed, ratedSpeed } from "../brief/cells";
 import { rawWaterDriveRatio } from "../drive-speeds/ratios";
 import { jacketReaches, jacketReturns, seaHeat } from "./circuit";
+import { elementNames } from "./elementNames";
 import {
   boilingMarginLeast,
   capPressure,
@@ -35,7 +36,6 @@ import {
   seaTemperature,
   tubeMaterial,
 } from "./inputs";
-import { elementNames } from "./networkAt";
 import { rawWaterFlow, rawWaterInlet, rawWaterState } from "./rawWater";
 import { tubeVelocityLimits } from "./tubeMaterials";
 

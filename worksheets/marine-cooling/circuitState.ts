@@ -13,12 +13,14 @@ import type {
   ThermalConductance,
   VolumeFlow,
 } from "../../lib/quantity";
-import type { LineRow } from "./hydraulics";
+import type { BranchFlow, LineRow } from "./hydraulics";
 import type { ElementKey } from "./inputs";
 
 /** Exchangers, circuits and liquids, as the inputs state them. */
 export interface CircuitSetup {
   readonly rawWaterLine: readonly LineRow[];
+  readonly branchFlow: BranchFlow;
+  readonly strainerBlocked: Fraction;
   readonly exchangerSeaFlow: VolumeFlow;
   readonly seaSideShare: Fraction;
   readonly foulingResistance: number;

@@ -16,6 +16,7 @@ import { fuelTemperature } from "../fuel-delivery/inputs";
 import { fuelInUse } from "../fuel-delivery/pumpWork";
 import type { CircuitSetup, CircuitState } from "./circuitState";
 import {
+  branchFlow,
   chargeCooledBy,
   cleanCoefficient,
   exchangerSeaFlow,
@@ -39,6 +40,7 @@ import {
   rawWaterLine,
   salinity,
   seaSideShare,
+  strainerBlocked,
   thermostatOpens,
   thermostatSpan,
 } from "./inputs";
@@ -87,6 +89,8 @@ export const circuitSetup = structure("circuitSetup", {
   label: "Exchangers, circuits and their liquids, gathered",
   from: {
     rawWaterLine,
+    branchFlow,
+    strainerBlocked,
     exchangerSeaFlow,
     seaSideShare,
     foulingResistance,

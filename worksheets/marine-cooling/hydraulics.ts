@@ -1,5 +1,6 @@
 import {
   blockedStrainerLoss,
+  branchSplit,
   type PumpOperatingPoint,
   type PumpSystem,
   pipeVelocity,
@@ -17,6 +18,7 @@ import type {
   VolumeFlow,
   VolumePerTurn,
 } from "../../lib/quantity";
+import { elementNames } from "./elementNames";
 import type { ElementKey } from "./inputs";
 
 /** Standard acceleration of free fall [m/s²], by definition. */
@@ -26,6 +28,7 @@ const gravity = 9.80665;
 export interface LineRow {
   readonly element: ElementKey;
   readonly lies: "behind" | "beside";
+  /** how far its valve is open where flows are found, its share of the flow where they are set */
   readonly share: Fraction;
   readonly loss: PressureDifference;
   readonly passage: number;
@@ -34,6 +37,7 @@ export interface LineRow {
 /** Pump and line, as the inputs state them. */
 export interface LineAndPump {
   readonly rawWaterLine: readonly LineRow[];
+  readonly branchFlow: BranchFlow;
   readonly rawWaterPumpKind: "impeller" | "centrifugal";
   readonly rawWaterDisplacement: VolumePerTurn;
   readonly rawWaterFilling: Fraction;
@@ -57,8 +61,57 @@ export interface LineHydraulics {
   readonly deliveryLoss: PressureDifference;
 }
 
+/** Whether the flow of branches is found from their losses, or set. */
+export type BranchFlow = "found" | "set";
+
+/** Elements that lie beside each other, with what passes each and what they lose together. */
+export interface LineGroup {
+  readonly rows: readonly LineRow[];
+  /** share of the pump's flow through each [–] */
+  readonly shares: readonly Fraction[];
+  /** loss of each when the reference flow passes the whole line, its valve open [Pa] */
+  readonly losses: readonly PressureDifference[];
+  /** loss of all together then [Pa] */
+  readonly loss: PressureDifference;
+}
+
+/**
+ * The line's elements in groups that lie beside each other, with their flows: found, so that each branch of a group loses
+ * the same, or as they are set, when the valve of each takes what it loses less than the one with the largest loss.
+ *
+ * @throws RangeError if the pump lies beside another element, or all branches are shut
+ */
+export function lineGroups(rows: readonly LineRow[], flow: BranchFlow, blocked: Fraction): readonly LineGroup[] {
+  return groupsOfRows(rows).map((group): LineGroup => {
+    requirePumpAlone(group);
+    const full = group.map(({ element, loss }) =>
+      element === "strainer" ? (blockedStrainerLoss(loss, blocked) as PressureDifference) : loss,
+    );
+    const own = (shares: readonly number[]) => full.map((loss, i) => (loss * shares[i]! ** 2) as PressureDifference);
+    if (flow === "set") {
+      const shares = group.map(({ share }) => share);
+      const losses = own(shares);
+      return { rows: group, shares, losses, loss: Math.max(...losses) as PressureDifference };
+    }
+    const branches = group.map(({ element, share }, i) => ({
+      name: elementNames[element].toLowerCase(),
+      loss: full[i]!,
+      open: share,
+    }));
+    const { shares, loss } = branchSplit(branches);
+    return { rows: group, shares, losses: own(shares), loss };
+  });
+}
+
+function requirePumpAlone(group: readonly LineRow[]): void {
+  if (group.length === 1 || !group.some(({ element }) => element === "pump")) return;
+  const other = group.find(({ element }) => element !== "pump");
+  const name = other ? `the ${elementNames[other.element].toLowerCase()}` : "another pump";
+  throw new RangeError(`rawWaterLine: the raw-water pump lies beside ${name}; the whole flow passes the pump: put one behind the other`);
+}
+
 /** Elements of the line that lie beside each other, group by group. */
-export function groupsOfRows(rows: readonly LineRow[]): readonly (readonly LineRow[])[] {
+function groupsOfRows(rows: readonly LineRow[]): readonly (readonly LineRow[])[] {
   const groups: LineRow[][] = [];
   for (const row of rows) {
     if (row.lies === "beside" && groups.length > 0) groups.at(-1)!.push(row);
@@ -77,10 +130,9 @@ export function hydraulicsOf(at: LineAndPump): LineHydraulics {
   }
   let [strainerLoss, suctionLoss, deliveryLoss] = [0, at.suctionLineLoss as number, 0];
   let behind = false;
-  for (const group of groupsOfRows(at.rawWaterLine)) {
-    const loss = Math.max(...group.map((row) => lossAtReference(row, at.strainerBlocked)));
-    const strains = group.some(({ element }) => element === "strainer");
-    if (group.some(({ element }) => element === "pump")) behind = true;
+  for (const { rows, loss } of lineGroups(at.rawWaterLine, at.branchFlow, at.strainerBlocked)) {
+    const strains = rows.some(({ element }) => element === "strainer");
+    if (rows.some(({ element }) => element === "pump")) behind = true;
     else if (behind) deliveryLoss += loss;
     else if (strains) strainerLoss += loss;
     else suctionLoss += loss;
@@ -109,16 +161,14 @@ function pumpOf(at: LineAndPump): WaterPump {
   return { kind: "impeller", displacement, filling, shutOffPressure, ratedSpeed };
 }
 
-/** Loss of a row when the reference flow passes the whole line [Pa]. */
-function lossAtReference({ element, loss, share }: LineRow, blocked: Fraction): number {
-  const clean = (loss * share ** 2) as PressureDifference;
-  return element === "strainer" ? blockedStrainerLoss(clean, blocked) : clean;
-}
-
 /** Pressures and velocity at a row of the line. */
 export interface RowFlow {
   readonly pressureIn: GaugePressure;
   readonly pressureOut: GaugePressure;
+  /** through it */
+  readonly volumeFlow: VolumeFlow;
+  /** pressure that its valve takes */
+  readonly valveLoss: PressureDifference;
   /** in its tubes, where their area is stated */
   readonly velocity: Velocity | undefined;
 }
@@ -131,19 +181,20 @@ export function pressuresAlong(
 ): readonly RowFlow[] {
   const squared = (volumeFlow / at.exchangerSeaFlow) ** 2;
   let pressure = -at.seaDensity * gravity * pumpHeight - at.suctionLineLoss * squared;
-  return groupsOfRows(at.rawWaterLine).flatMap((group) => {
+  return lineGroups(at.rawWaterLine, at.branchFlow, at.strainerBlocked).flatMap(({ rows, shares, losses, loss }) => {
     const before = pressure;
-    const loss = Math.max(...group.map((row) => lossAtReference(row, at.strainerBlocked))) * squared;
-    const pumps = group.some(({ element }) => element === "pump");
-    pressure = pumps ? before + pressureRise : before - loss;
-    return group.map(({ passage, share }) => ({
-      pressureIn: before as GaugePressure,
-      pressureOut: pressure as GaugePressure,
-      velocity:
-        passage > 0
-          ? pipeVelocity((share * volumeFlow) as VolumeFlow, Math.sqrt((4 * passage) / Math.PI) as Length)
-          : undefined,
-    }));
+    const pumps = rows.some(({ element }) => element === "pump");
+    pressure = pumps ? before + pressureRise : before - loss * squared;
+    return rows.map(({ passage }, i) => {
+      const through = (shares[i]! * volumeFlow) as VolumeFlow;
+      return {
+        pressureIn: before as GaugePressure,
+        pressureOut: pressure as GaugePressure,
+        volumeFlow: through,
+        valveLoss: ((through > 0 ? Math.max(0, loss - losses[i]!) : loss) * squared) as PressureDifference,
+        velocity: passage > 0 ? pipeVelocity(through, Math.sqrt((4 * passage) / Math.PI) as Length) : undefined,
+      };
+    });
   });
 }
 

@@ -376,13 +376,26 @@ const elements = {
 
 export type ElementKey = keyof typeof elements;
 
+export const branchFlow = choice("branchFlow", {
+  label: "Flow through branches beside each other",
+  options: { found: "found from their losses and valves", set: "set, row by row" },
+  value: "found",
+});
+
 export const rawWaterLine = table("rawWaterLine", {
   label: "Raw-water line, in the order in which the water meets it",
-  note: "From the sea-cock to the exhaust. What lies before the pump is on its suction side. Elements beside each other share the flow; what they leave over flows past them.",
+  note: "From the sea-cock to the exhaust. What lies before the pump is on its suction side. Elements beside each other share the flow; a bypass is a pipe beside one.",
   columns: {
     element: choiceColumn({ label: "Element", options: elements }),
     lies: choiceColumn({ label: "Lies", options: { behind: "behind the row above", beside: "beside the row above" } }),
-    share: column({ label: "Share of the flow", kind: "fraction", unit: "%", span: [1, 100], step: 1 }),
+    share: column({
+      label: "Valve open, or share",
+      kind: "fraction",
+      unit: "%",
+      span: [0, 100],
+      step: 1,
+      note: "Where flows are found: how far its valve is open, 100 % without one. Where they are set: its share of the flow.",
+    }),
     loss: column({ label: "Loss", kind: "pressureDifference", unit: "kPa", span: [0, 200], step: 0.5 }),
     passage: column({
       label: "Free area of the tubes",
@@ -399,8 +412,8 @@ export const rawWaterLine = table("rawWaterLine", {
     row("pump", "behind", 1, 0, 0),
     row("aftercooler", "behind", 1, 9, 30),
     row("intercooler", "behind", 1, 9, 30),
-    row("fuelCooler", "behind", 0.25, 8, 7),
-    row("gearCooler", "beside", 0.75, 8, 22),
+    row("fuelCooler", "behind", 1, 72, 7),
+    row("gearCooler", "beside", 1, 8, 22),
     row("oilCooler", "behind", 1, 10, 28),
     row("jacketExchanger", "behind", 1, 12, 28),
     row("pipe", "behind", 1, 10, 0),

@@ -10,7 +10,8 @@ import type { Ratio, Temperature } from "../../lib/quantity";
 import type { CircuitSetup, CircuitState } from "./circuitState";
 import { liquidRate } from "./circuitState";
 import { coldestLoop, dutyOf, keelCircuit } from "./elementDuty";
-import { groupsOfRows, type LineRow } from "./hydraulics";
+import { elementNames } from "./elementNames";
+import { type LineRow, lineGroups } from "./hydraulics";
 import type { ElementKey } from "./inputs";
 
 /** The line solved, with the closed circuits that it cools. */
@@ -24,19 +25,6 @@ export interface MarineNetwork extends Omit<CoolingNetwork, "nodes"> {
   /** coldest water that the loop could bring to the charge coolers with its thermostat fully open [K] */
   readonly loopColdest: Temperature | undefined;
 }
-
-export const elementNames: Readonly<Record<ElementKey, string>> = {
-  strainer: "Strainer",
-  pump: "Raw-water pump",
-  fuelCooler: "Fuel cooler",
-  gearCooler: "Gear oil cooler",
-  aftercooler: "Aftercooler",
-  intercooler: "Intercooler",
-  chargeLoop: "Charge-water cooler",
-  oilCooler: "Oil cooler",
-  jacketExchanger: "Jacket exchanger",
-  pipe: "Pipe",
-};
 
 /**
  * The whole network at a state of engine and sea.
@@ -53,13 +41,13 @@ export function networkAt(setup: CircuitSetup, state: CircuitState): MarineNetwo
     seaTemperature,
     seaCapacityRate: liquidRate(seaWater(setup.salinity), rawWaterFlow, seaTemperature),
     flowRatio: (rawWaterFlow / setup.exchangerSeaFlow) as Ratio,
-    elements: groupsOfRows(rows).flatMap((group) =>
-      group.map(
-        (row, i): LineElement => ({
-          name: elementNames[row.element],
+    elements: lineGroups(rows, setup.branchFlow, setup.strainerBlocked).flatMap((group) =>
+      group.rows.map(
+        ({ element }, i): LineElement => ({
+          name: elementNames[element],
           beside: i > 0,
-          share: row.share,
-          duty: dutyOf(row.element, setup, state),
+          share: group.shares[i]!,
+          duty: dutyOf(element, setup, state),
         }),
       ),
     ),

@@ -18,6 +18,7 @@ import { circuitBlocks } from "./circuitBlocks";
 import { heatBlocks } from "./heatBlocks";
 import { circuitSetup, circuitState } from "./heats";
 import {
+  branchFlow,
   cleanCoefficient,
   dischargeLimit,
   exchangerSeaFlow,
@@ -120,9 +121,10 @@ export const marineCoolingPage: Sheet = {
       rawWaterVelocityLimit,
     ),
     heading("The line, in your own order"),
-    prose`Put the elements in the order in which your boat's water meets them; give branches their share. Charge coolers want the coldest water, the jacket can take the warmest. Each hot side settles at the temperature at which its exchanger passes its heat: jacket water at ${jacketReaches}, oil at ${oilReaches}.`,
+    prose`Put the elements in the order in which your boat's water meets them. Branches beside each other lose the same pressure between parting and meeting again, and that settles how they share the flow; a valve that is partly shut sends more of it through the others. Charge coolers want the coldest water, the jacket can take the warmest. Each hot side settles at the temperature at which its exchanger passes its heat: jacket water at ${jacketReaches}, oil at ${oilReaches}.`,
     ...lines(
       rawWaterLine,
+      branchFlow,
       exchangerSeaFlow,
       seaSideShare,
       cleanCoefficient,

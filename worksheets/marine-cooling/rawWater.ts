@@ -14,6 +14,7 @@ import {
   type RowFlow,
 } from "./hydraulics";
 import {
+  branchFlow,
   chargeCooledBy,
   exchangerSeaFlow,
   glycolShare,
@@ -36,6 +37,7 @@ import {
 
 const stated = {
   rawWaterLine,
+  branchFlow,
   rawWaterPumpKind,
   rawWaterDisplacement,
   rawWaterFilling,
@@ -139,7 +141,8 @@ export const rawWaterState = structure("rawWaterState", {
   source: "slip in proportion to pressure (displacement pump), affinity laws (centrifugal); Darcy–Weisbach",
   assumptions: [
     "A centrifugal pump gives Δp_w,0 [(n/n_w,r)² − (q/q_w,open)²] instead.",
-    "Of elements beside each other the one with the largest loss counts; a blocked strainer's loss is divided by (1 − b_s)².",
+    "Branches beside each other lose the same pressure, and share the flow accordingly: s_i is in proportion to o_i/√Δp_i, with the valve open by o_i. Where shares are set, valves take what the branches lose less than the one with the largest loss.",
+    "A blocked strainer's loss is divided by (1 − b_s)².",
   ],
 });
 

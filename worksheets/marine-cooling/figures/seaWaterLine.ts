@@ -109,6 +109,7 @@ export const seaWaterLine = figure({
       none,
       none,
       none,
+      none,
     ];
     return {
       columns: [
@@ -119,6 +120,7 @@ export const seaWaterLine = figure({
         ),
         ["Closest", units.unit("temperatureDifference")],
         ...["Pressure before", "Pressure behind"].map((name) => [name, units.unit("gaugePressure")] as const),
+        ["Its valve takes", units.unit("pressureDifference")],
         ["Velocity in its tubes", units.unit("velocity")],
       ],
       rows: [
@@ -135,6 +137,7 @@ export const seaWaterLine = figure({
             station ? units.number("temperatureDifference", station.pinch) : none,
             pressure(row.pressureIn),
             pressure(row.pressureOut),
+            units.number("pressureDifference", row.valveLoss),
             row.velocity === undefined ? none : units.number("velocity", row.velocity),
           ];
         }),
