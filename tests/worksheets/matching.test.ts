@@ -7,6 +7,7 @@ import type { MassFlow, RotationalSpeed, Temperature } from "../../lib/quantity"
 import * as air from "../../worksheets/air-demand/cells";
 import { excessAirRatio } from "../../worksheets/air-demand/inputs";
 import * as boost from "../../worksheets/boost/cells";
+import { demandBuild } from "../../worksheets/boost/demand";
 import * as boostIn from "../../worksheets/boost/inputs";
 import * as brief from "../../worksheets/brief/cells";
 import { inputsOf } from "../../worksheets/build/build";
@@ -152,6 +153,20 @@ describe("the charge path in any order", () => {
       message: "charge path: the first bank stands in rows 1 and 3; take one of them away, or choose another part in its place",
     });
   });
+});
+
+// With the boost sheet's efficiencies, mixture and flow those of the match, both sheets reckon the sea's way through the coolers.
+test("in the boat the intercooler gets the sea water that the aftercooler has warmed, as on the boost sheet", () => {
+  const boat = demoIn("boat");
+  const { coolers, stations } = boat.require(matched);
+  const [inter, after] = coolers;
+  const perWatt = boat.require(demandBuild).sinkWarmingPerWatt;
+  expect(perWatt).toBeGreaterThan(0);
+  near(inter!.sinkTemperature - after!.sinkTemperature, perWatt * after!.heat, 1e-9);
+  near(stations[3]!.temperature, stations[2]!.temperature - inter!.effectiveness * (stations[2]!.temperature - inter!.sinkTemperature), 1e-9);
+  const path = boat.require(boost.chargePath);
+  near(perWatt * after!.heat, path.coolerBeforeBlower.sinkTemperature - path.coolerAfterBlower.sinkTemperature, 0.1);
+  for (const { sinkWarming } of vehicle.require(matched).coolers) expect(sinkWarming).toBe(0);
 });
 
 test("each cooler has the effectiveness stated for it at the flow at which it was rated", () => {

@@ -68,11 +68,15 @@ export const matchBuild = structure("matchBuild", {
       cooling: coolingOf(name, stated, { ...at, ratedFlow }),
       restriction: stated.restriction,
     });
+    const warmedBy = { cooler: "aftercooler", perWatt: engine.sinkWarmingPerWatt };
     const parts: Readonly<Record<ChargePart, () => ChargeElement>> = {
       filter: () => ({ kind: "restriction", name: "filter", restriction: engine.filter }),
       bankA: () => at.bankA,
       bankB: () => at.bankB,
-      intercooler: () => cooler("intercooler", engine.coolerBeforeBlower, at.intercoolerMatchFlow),
+      intercooler: () => ({
+        ...cooler("intercooler", engine.coolerBeforeBlower, at.intercoolerMatchFlow),
+        ...(warmedBy.perWatt > 0 && { warmedBy }),
+      }),
       spray: () => ({
         kind: "spray",
         name: "water spray",
@@ -121,7 +125,7 @@ export const matchBuild = structure("matchBuild", {
     "definition; coolers by transfer units after W. M. Kays, A. L. London, Compact Heat Exchangers (from memory): UA = UA_r/(s_k (ṁ_r/ṁ)^0.8 + 1 − s_k)",
   assumptions: [
     "Engine, intake, blower, exhaust pipe, fuel and accessories are those of the other sheets; the accessories take at every speed what they take at the promised one.",
-    "The cooling stream reaches both coolers at the same temperature, and keeps its flow: with sea water the second in line gets it a kelvin or two warmer than is reckoned here.",
+    "Outside air reaches both coolers alike. Water passes the aftercooler first and the intercooler then, as on the boost sheet, and keeps the flow that it has at the promised speed.",
     "What stands in the path twice, such as a second aftercooler, is another one alike.",
   ],
 });

@@ -98,14 +98,16 @@ export const coolersTable: Block = tabulated({
   of: matched,
   columns: [
     { label: "Cooler" },
+    { label: "Stream comes at", kind: "temperature" },
     { label: "Effectiveness", kind: "fraction" },
     { label: "Heat", kind: "power", hint: "heat" },
     { label: "Pressure loss", kind: "pressureDifference" },
     { label: "Water condensed", kind: "massFlow", hint: "small" },
   ],
   rows: ({ coolers }) =>
-    coolers.map(({ name, effectiveness, heat, latentHeat, pressureLoss, condensateFlow }) => [
+    coolers.map(({ name, sinkTemperature, effectiveness, heat, latentHeat, pressureLoss, condensateFlow }) => [
       name,
+      sinkTemperature,
       effectiveness,
       heat + latentHeat,
       pressureLoss,

@@ -58,6 +58,16 @@ export interface CoolerElement extends Named {
   readonly cooling: FixedCooling | RatedCooling;
   /** a measured pressure loss */
   readonly restriction: RatedRestriction;
+  /** the cooler that its cooling stream has passed before, if that stands in the path; none if left out */
+  readonly warmedBy?: SinkWarming;
+}
+
+/** Coolers whose cooling stream passes one after the other. */
+export interface SinkWarming {
+  /** name of the cooler that the stream has passed */
+  readonly cooler: string;
+  /** warming of the stream for each watt of heat that it took there [K/W], 0 or above */
+  readonly perWatt: number;
 }
 
 /** Water sprayed into the charge. */

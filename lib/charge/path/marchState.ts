@@ -46,6 +46,8 @@ export interface MarchedBlower {
 
 export interface MarchedCooler {
   readonly element: CoolerElement;
+  /** how much warmer than its element states the cooling stream comes [K] */
+  readonly sinkWarming: number;
   readonly effectiveness: Fraction;
   readonly pressureLoss: PressureDifference;
   readonly inlet: ChargeState;
@@ -77,4 +79,6 @@ export interface PathUnknowns {
   readonly wheelSpeeds: readonly number[];
   /** pressure ratios of the blowers [–] */
   readonly blowerRatios: readonly number[];
+  /** of each cooler: how much warmer than its element states its cooling stream comes [K] */
+  readonly sinkWarmings: readonly number[];
 }

@@ -1,6 +1,6 @@
 import { restrictionLoss } from "../../engine";
 import type { Gas } from "../../fluid";
-import type { Fraction, MassFlow, Power, Pressure, Ratio, RotationalSpeed, SpecificEnergy } from "../../quantity/kinds";
+import type { Fraction, MassFlow, Power, Pressure, Ratio, RotationalSpeed, SpecificEnergy, Temperature } from "../../quantity/kinds";
 import { blowerShaftPower, displaced } from "../blower";
 import { cooledBy } from "../chargeCooler";
 import type { Surroundings } from "../chargePathBuild";
@@ -63,7 +63,7 @@ export function pathMarch(path: readonly ChargeElement[], setting: PathSetting, 
         break;
       }
       case "cooler": {
-        const cooler = cooled(element, state);
+        const cooler = cooled(element, state, trial.sinkWarmings[coolers.length]!);
         coolers.push(cooler);
         state = cooler.outlet;
         break;
@@ -120,7 +120,7 @@ function compressed(element: CompressorBankElement, inlet: ChargeState, speed: n
   };
 }
 
-function cooled(element: CoolerElement, inlet: ChargeState): MarchedCooler {
+function cooled(element: CoolerElement, inlet: ChargeState, sinkWarming: number): MarchedCooler {
   const { cooling, restriction } = element;
   const { massFlow, temperature, pressure, gas } = inlet;
   const effectiveness = (
@@ -128,11 +128,12 @@ function cooled(element: CoolerElement, inlet: ChargeState): MarchedCooler {
       ? cooling.effectiveness
       : coolingEffectiveness(cooling, massFlow, massFlow * gas.specificHeat(temperature))
   ) as Fraction;
-  const { sinkTemperature } = cooling;
+  const sinkTemperature = (cooling.sinkTemperature + sinkWarming) as Temperature;
   const behind = cooledBy({ effectiveness, sinkTemperature, restriction }, inlet);
   const { pressureLoss } = behind;
   return {
     element,
+    sinkWarming,
     effectiveness,
     pressureLoss,
     inlet,

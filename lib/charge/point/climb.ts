@@ -159,7 +159,8 @@ export function lookedBeyond(found: Solved, start: WarmStart): Solved | undefine
 /** Slopes of a point with its fuel given: where a limit closed it, without the fuel's column and the limit's row. */
 export function slopesAtGivenFuel({ slopes, setting, state }: Solved): Slopes | undefined {
   const closedBlowers = setting.bypassesOpen.filter((open) => !open).length;
-  const unknowns = 2 + state.trial.wheelSpeeds.length + closedBlowers;
+  const warmed = setting.warmers.filter((by) => by >= 0).length;
+  const unknowns = 2 + state.trial.wheelSpeeds.length + closedBlowers + warmed;
   if (slopes.length === unknowns) return slopes;
   const fuel = slopes.length - 2;
   return slopes.slice(0, -1).map((row) => row.filter((_, i) => i !== fuel));

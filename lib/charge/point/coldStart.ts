@@ -32,6 +32,7 @@ function pathBalance(setting: OperatingSetting, guess: PathUnknowns): PathUnknow
       airFlow: Math.exp(x[0]!),
       wheelSpeeds: guess.wheelSpeeds,
       blowerRatios: bypassesOpen.map((open) => (open ? 1 : Math.exp(x[next++]!))),
+      sinkWarmings: guess.sinkWarmings,
     };
   };
   const equations = (x: readonly number[]): number[] => {
@@ -74,7 +75,7 @@ function firstGuess(setting: OperatingSetting, wheelSpeeds: readonly number[]): 
     before *= ratio;
     return ratio;
   });
-  return { airFlow: flowAt(boost * before), wheelSpeeds, blowerRatios };
+  return { airFlow: flowAt(boost * before), wheelSpeeds, blowerRatios, sinkWarmings: setting.warmers.map(() => 0) };
 }
 
 function firstBank({ path }: OperatingSetting["build"]): number {

@@ -1,5 +1,5 @@
 import { brakeMeanEffectivePressure, brakeTorque } from "../../engine";
-import type { Area, Fraction, MassFlow, Power, Ratio, Torque, Velocity } from "../../quantity/kinds";
+import type { Area, Fraction, MassFlow, Power, Ratio, Temperature, Torque, Velocity } from "../../quantity/kinds";
 import { chargeCondensate, coolerHeat } from "../chargeCooler";
 import type { MarchedBlower, MarchedCooler, MarchedSpray } from "../path/marchState";
 import { limitMargins } from "./limits";
@@ -136,10 +136,19 @@ function blowerOf(marched: MarchedBlower): BlowerWork {
 }
 
 function coolerOf(cooler: MarchedCooler, dryAirFlow: MassFlow): CoolerWork {
-  const { element, effectiveness, pressureLoss, outlet } = cooler;
+  const { element, sinkWarming, effectiveness, pressureLoss, outlet } = cooler;
   const { temperature, pressure, humidityRatio } = outlet;
   const { condensateFlow, latentHeat } = chargeCondensate({ dryAirFlow, humidityRatio, temperature, pressure });
-  return { name: element.name, effectiveness, heat: heatOf(cooler), pressureLoss, condensateFlow, latentHeat };
+  return {
+    name: element.name,
+    sinkTemperature: (element.cooling.sinkTemperature + sinkWarming) as Temperature,
+    sinkWarming,
+    effectiveness,
+    heat: heatOf(cooler),
+    pressureLoss,
+    condensateFlow,
+    latentHeat,
+  };
 }
 
 function heatOf({ inlet, outlet }: MarchedCooler): Power {

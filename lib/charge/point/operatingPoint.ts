@@ -52,11 +52,12 @@ export function operatingPoint(
 
 /** The trial that led to a point. */
 function trialOf({ engine, fuel }: OperatingBuild, point: OperatingPoint): OperatingTrial {
-  const { airFlow, fuelFlow, banks, blowers, brakePower } = point;
+  const { airFlow, fuelFlow, banks, blowers, coolers, brakePower } = point;
   return {
     airFlow,
     wheelSpeeds: banks.map(({ wheelSpeed }) => wheelSpeed),
     blowerRatios: blowers.map(({ pressureRatio }) => pressureRatio),
+    sinkWarmings: coolers.map(({ sinkWarming }) => sinkWarming),
     fuelFlow,
     brakeShare: brakePower / (engine.grossIndicatedEfficiency * fuelFlow * fuel.lowerHeatingValue),
   };

@@ -84,6 +84,10 @@ export interface BlowerWork {
 /** One charge cooler at work. */
 export interface CoolerWork {
   readonly name: string;
+  /** temperature at which its cooling stream comes [K] */
+  readonly sinkTemperature: Temperature;
+  /** how much of it another cooler has given the stream before [K] */
+  readonly sinkWarming: number;
   readonly effectiveness: Fraction;
   readonly heat: Power;
   readonly pressureLoss: PressureDifference;

@@ -36,6 +36,8 @@ export interface OperatingSetting extends PathSetting {
   readonly build: OperatingBuild;
   readonly stoichiometric: number;
   readonly burnt: (humidityRatio: Ratio) => Gas;
+  /** of each cooler: the place among the coolers of the one that warms its stream, or −1 */
+  readonly warmers: readonly number[];
   readonly limits: readonly Limit[];
   /** largest residual that a balance may leave, relative */
   readonly tolerance: number;

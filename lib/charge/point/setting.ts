@@ -1,7 +1,7 @@
 import { stoichiometricAirFuelRatio } from "../../fluid";
 import { requireNotNegative, requirePositive, requireWithin } from "../../quantity/guard";
 import type { RotationalSpeed } from "../../quantity/kinds";
-import type { BlowerElement, ChargeElement, CompressorBankElement } from "../path/elements";
+import type { BlowerElement, ChargeElement, CompressorBankElement, CoolerElement } from "../path/elements";
 import { requireTurbine } from "../turbineField";
 import { type GasSource, keptGases, plainGases } from "./gasSource";
 import { limitsOf } from "./limits";
@@ -14,6 +14,12 @@ export function banksOf(path: readonly ChargeElement[]): readonly CompressorBank
 
 export function blowersOf(path: readonly ChargeElement[]): readonly BlowerElement[] {
   return path.filter((element) => element.kind === "blower");
+}
+
+/** Of each cooler: the place among the coolers of the one that its cooling stream has passed before, or −1. */
+export function warmersOf(path: readonly ChargeElement[]): readonly number[] {
+  const coolers = path.filter((element) => element.kind === "cooler");
+  return coolers.map(({ warmedBy }) => (warmedBy ? coolers.findIndex(({ name }) => name === warmedBy.cooler) : -1));
 }
 
 /** How a blower's bypass stands before anybody has looked at the balance. */
@@ -38,6 +44,7 @@ export function operatingSetting(
     burnt: gases.burnt,
     stoichiometric: stoichiometricAirFuelRatio(build.fuel),
     limits: limitsOf(build),
+    warmers: warmersOf(build.path),
     bypassesOpen: blowersOf(build.path).map((element) => bypassOf(element) === "open"),
     tolerance: tolerances.answer,
   };
@@ -71,6 +78,7 @@ function requireBuild(build: OperatingBuild, engineSpeed: RotationalSpeed): void
   requireNotNegative("operatingPoint: exhaustPipe pressureLoss", exhaustPipe.pressureLoss, "Pa");
   requireWithin("operatingPoint: leastExcessAirRatio", limits.leastExcessAirRatio, [1, 5]);
   for (const bank of banksOf(build.path)) requireBank(bank);
+  for (const element of build.path) if (element.kind === "cooler") requireCooler(element);
   for (const blower of blowersOf(build.path)) {
     requirePositive(`operatingPoint: driveRatio of ${blower.name}`, blower.blower.driveRatio);
     requireWithin(
@@ -80,6 +88,12 @@ function requireBuild(build: OperatingBuild, engineSpeed: RotationalSpeed): void
     );
     requireWithin(`operatingPoint: bypassShare of ${blower.name}`, blower.bypassShare ?? 0, [0, 0.9]);
   }
+}
+
+function requireCooler({ name, warmedBy }: CoolerElement): void {
+  if (!warmedBy) return;
+  requireWithin(`operatingPoint: warming of the stream of ${name}`, warmedBy.perWatt, [0, 1], "K/W");
+  if (warmedBy.cooler === name) throw new RangeError(`operatingPoint: the stream of ${name} is said to pass itself before`);
 }
 
 function requireBank({ name, count, mechanicalEfficiency, turbine, wastegate }: CompressorBankElement): void {

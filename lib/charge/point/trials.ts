@@ -7,6 +7,7 @@ export function between(from: OperatingTrial, to: OperatingTrial, share: number)
     airFlow: mean(from.airFlow, to.airFlow),
     wheelSpeeds: from.wheelSpeeds.map((speed, i) => mean(speed, to.wheelSpeeds[i]!)),
     blowerRatios: from.blowerRatios.map((ratio, i) => mean(ratio, to.blowerRatios[i]!)),
+    sinkWarmings: from.sinkWarmings.map((warming, i) => mean(warming, to.sinkWarmings[i]!)),
     fuelFlow: mean(from.fuelFlow, to.fuelFlow),
     brakeShare: mean(from.brakeShare, to.brakeShare),
   };
@@ -18,12 +19,12 @@ export function onward(from: OperatingTrial, to: OperatingTrial, share: number):
   return trialOf(second.map((each, i) => each + share * (each - first[i]!)), to);
 }
 
-/** Logarithms of a trial in a fixed order, with the brake's share, which may be nothing, as it is at the end. */
+/** Logarithms of a trial in a fixed order; at the end, as they are, the brake's share and warmings, which may be nothing. */
 export function logarithmsOf(trial: OperatingTrial): number[] {
   const logarithms = [Math.log(trial.airFlow)];
   for (const speed of trial.wheelSpeeds) logarithms.push(Math.log(speed));
   for (const ratio of trial.blowerRatios) logarithms.push(Math.log(ratio));
-  logarithms.push(Math.log(trial.fuelFlow), trial.brakeShare);
+  logarithms.push(Math.log(trial.fuelFlow), trial.brakeShare, ...trial.sinkWarmings);
   return logarithms;
 }
 
@@ -35,7 +36,9 @@ export function trialOf(logarithms: readonly number[], like: OperatingTrial): Op
   while (wheelSpeeds.length < like.wheelSpeeds.length) wheelSpeeds.push(Math.exp(logarithms[next++]!));
   const blowerRatios: number[] = [];
   while (blowerRatios.length < like.blowerRatios.length) blowerRatios.push(Math.exp(logarithms[next++]!));
-  return { airFlow, wheelSpeeds, blowerRatios, fuelFlow: Math.exp(logarithms[next]!), brakeShare: logarithms[next + 1]! };
+  const fuelFlow = Math.exp(logarithms[next++]!);
+  const brakeShare = logarithms[next++]!;
+  return { airFlow, wheelSpeeds, blowerRatios, sinkWarmings: logarithms.slice(next), fuelFlow, brakeShare };
 }
 
 /** Logarithms at a speed: of a trial found there, or of the step from it to another. */

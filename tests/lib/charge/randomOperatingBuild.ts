@@ -236,5 +236,15 @@ export function randomCase(seed: number): RandomCase {
     { kind: "brakePower", brakePower: ((within(0, 22e5) * displacement * engineSpeed) / 2) as never },
     { kind: "fuelFlow", fuelFlow: ((within(3e5, 55e5) * displacement * engineSpeed) / 2 / 42.9e6 / 0.45) as never },
   ]);
-  return { build, engineSpeed, load, arrangement };
+  return { build: sometimesInSeries(build, seed), engineSpeed, load, arrangement };
+}
+
+/** One in three of those with two coolers has a cooling stream that passes both, either way round. */
+function sometimesInSeries(build: OperatingBuild, seed: number): OperatingBuild {
+  const next = randomNumbers(seed + 1e9);
+  const coolers = build.path.filter(({ kind }) => kind === "cooler");
+  if (coolers.length < 2 || next() > 1 / 3) return build;
+  const [warmed, warmer] = next() < 0.7 ? coolers : [...coolers].reverse();
+  const warmedBy = { cooler: warmer!.name, perWatt: 2e-4 * next() };
+  return { ...build, path: build.path.map((element) => (element === warmed ? { ...element, warmedBy } : element) as ChargeElement) };
 }

@@ -72,6 +72,7 @@ function paced(
   const logSpeeds = banks.map(({ compressor }) => Math.log(start * compressor.speedSpan[1]));
   const logRatios = open.map((isOpen) => (isOpen ? 0 : 0.2));
   let pumping = 0;
+  let heats: Readonly<Record<string, number>> = {};
   for (let steps = 0; steps < 2500 / pace; steps++) {
     const trial = once(
       build,
@@ -82,10 +83,12 @@ function paced(
       logRatios.map(Math.exp),
       open,
       pumping,
+      heats,
     );
     if (!trial) return undefined;
     const { engine, blowers, shafts, brakePower, exhaustPressure } = trial;
-    const errors = [engine, ...blowers, ...shafts, (trial.pumping - pumping) / 1e5].map(Math.abs);
+    const cooled = Object.entries(trial.heats).map(([name, heat]) => (heat - (heats[name] ?? 0)) / 1e5);
+    const errors = [engine, ...blowers, ...shafts, (trial.pumping - pumping) / 1e5, ...cooled].map(Math.abs);
     if (Math.max(...errors) < 1e-9) {
       return {
         airFlow: Math.exp(logFlow),
@@ -100,6 +103,7 @@ function paced(
     logFlow += small(0.25 * pace * engine);
     for (let i = 0; i < logRatios.length; i++) logRatios[i]! += small(0.25 * pace * (blowers[i] ?? 0));
     for (let i = 0; i < logSpeeds.length; i++) logSpeeds[i]! += small(0.1 * pace * shafts[i]!);
+    heats = trial.heats;
     pumping += 0.4 * Math.sqrt(pace) * (trial.pumping - pumping);
   }
   return undefined;
@@ -114,6 +118,7 @@ function once(
   ratios: readonly number[],
   open: readonly boolean[],
   pumpingBefore: number,
+  heatsBefore: Readonly<Record<string, number>>,
 ) {
   const { surroundings, engine, fuel } = build;
   let p: number = surroundings.pressure;
@@ -125,6 +130,7 @@ function once(
   const blowers: number[] = [];
   const powers: number[] = [];
   const afterBank: number[] = [];
+  const heats: Record<string, number> = {};
   try {
     for (const element of build.path) {
       switch (element.kind) {
@@ -147,15 +153,18 @@ function once(
           break;
         }
         case "cooler": {
-          const { cooling, restriction } = element;
+          const { cooling, restriction, warmedBy } = element;
+          const warming = warmedBy ? warmedBy.perWatt * (heatsBefore[warmedBy.cooler] ?? 0) : 0;
+          const sinkTemperature = (cooling.sinkTemperature + warming) as never;
           const effectiveness =
             cooling.kind === "fixed"
               ? cooling.effectiveness
               : coolingEffectiveness(cooling, m as never, m * gas.specificHeat(t as never));
           const outlet = chargeCoolerOutlet(
-            { effectiveness: effectiveness as never, sinkTemperature: cooling.sinkTemperature, restriction },
+            { effectiveness: effectiveness as never, sinkTemperature, restriction },
             { massFlow: m as never, temperature: t as never, pressure: p as never, gas },
           );
+          heats[element.name] = outlet.heat;
           t = outlet.temperature;
           p = outlet.pressure;
           break;
@@ -257,7 +266,7 @@ function once(
       gainCounts: build.pumpingGainCounts,
     });
     const brakePower = given - friction - build.accessoryPower - shaft - build.fuelPumpWork * fuelFlow - pumping;
-    return { engine: Math.log(drawn / m), blowers, shafts, pumping, brakePower, exhaustPressure: back };
+    return { engine: Math.log(drawn / m), blowers, shafts, pumping, brakePower, exhaustPressure: back, heats };
   } catch (error) {
     if (error instanceof RangeError) return undefined;
     throw error;
