@@ -1,5 +1,6 @@
 export * from "./boxed";
 export * from "./file";
+export * from "./grown";
 export * from "./h";
 export * from "./patch";
 export * from "./tex";

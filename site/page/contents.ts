@@ -1,5 +1,5 @@
-import type { Cell } from "../../lib/graph";
-import { h, setAttribute, setText } from "../dom";
+import type { Cell, Standing } from "../../lib/graph";
+import { h, runningNumber, setAttribute, setText } from "../dom";
 import { applies, type Desk, sheetLetter } from "./desk";
 import { ledgerKey } from "./ledger";
 import { lineLink } from "./link";
@@ -9,10 +9,8 @@ import type { Standings } from "./standings";
 /** The list of sheets with letters, and how many lines of each are past or near a limit. */
 export function contents(desk: Desk, standings: Standings): { readonly element: HTMLElement; refresh(): void } {
   const entries = desk.sheets.map((sheet, index) => {
-    const past = h("span", { class: "count", "data-standing": "past" });
-    const near = h("span", { class: "count", "data-standing": "near" });
-    const none = h("span", { class: "count", "data-standing": "none" });
-    const link = entry(sheet.key, sheetLetter(index), sheet.title, past, near, none);
+    const [past, near, none] = [tally("past", "■", "past a limit"), tally("near", "◪", "near a limit"), tally("none", "–", "without a value")];
+    const link = entry(sheet.key, sheetLetter(index), sheet.title, past.element, near.element, none.element);
     return { sheet, link, past, near, none };
   });
   const ledgerLink = entry(ledgerKey, "L", "Ledger");
@@ -41,9 +39,9 @@ export function contents(desk: Desk, standings: Standings): { readonly element: 
         const counts = standings.counts(sheet);
         pasts += counts.past;
         nears += counts.near;
-        showCount(past, "■", counts.past, "past a limit");
-        showCount(near, "◪", counts.near, "near a limit");
-        showCount(none, "–", refusedOn(desk, sheet), "without a value");
+        past.show(counts.past);
+        near.show(counts.near);
+        none.show(refusedOn(desk, sheet));
         link.classList.toggle("is-aside", !applies(sheet, desk.values));
       }
       const roots = refusingRoots(desk);
@@ -63,11 +61,19 @@ function entry(key: string, letter: string, title: string, ...counts: readonly H
   );
 }
 
-function showCount(element: HTMLElement, shape: string, count: number, words: string): void {
-  setAttribute(element, "hidden", count === 0);
-  setText(element, `${shape} ${count}`);
-  setAttribute(element, "aria-label", `${count} ${words}`);
-  setAttribute(element, "role", "img");
+/** How many lines stand in some way; not there when none does. */
+function tally(standing: Standing | "none", shape: string, words: string): { readonly element: HTMLElement; show(count: number): void } {
+  const number = h("span");
+  const running = runningNumber(number);
+  const element = h("span", { class: "count", "data-standing": standing, role: "img" }, `${shape} `, number);
+  return {
+    element,
+    show: (count) => {
+      element.classList.toggle("is-none", count === 0);
+      setAttribute(element, "aria-label", `${count} ${words}`);
+      running.show(String(count));
+    },
+  };
 }
 
 function summaryWords(pasts: number, nears: number, unanswered: boolean): string {

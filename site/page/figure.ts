@@ -1,7 +1,7 @@
 import { isRefusal, type QuantityInput } from "../../lib/graph";
 import type { Figure, FigureTable } from "../../worksheets/sheet";
 import type { createBoard } from "../board";
-import { h, patch, s, setAttribute, setText } from "../dom";
+import { grownText, h, patch, s, setAttribute, setText } from "../dom";
 import {
   completeDrawing,
   createCursor,
@@ -43,7 +43,7 @@ export function figurePart(desk: Desk, figure: Figure, boardOf?: typeof createBo
   const drawing = h("div", { class: "drawing-place" }, place, marks.element);
   const waiting = h("p", { class: "remark", hidden: true });
   const working = h("p", { class: "working", role: "status" });
-  const described = h("p", { class: "described" });
+  const described = grownText("described");
   const numbers = h("details", { class: "numbers" }, h("summary", {}, "Numbers"));
   const numbersPlace = h("div", { class: "wide", tabindex: 0, role: "region", "aria-label": `${figure.title}: numbers` });
   numbers.append(numbersPlace);
@@ -61,7 +61,7 @@ export function figurePart(desk: Desk, figure: Figure, boardOf?: typeof createBo
     waiting,
     board?.remark,
     cursor.line,
-    h("figcaption", {}, h("strong", {}, figure.title), described),
+    h("figcaption", {}, h("strong", {}, figure.title), described.element),
     saves,
     numbers,
   );
@@ -90,7 +90,7 @@ export function figurePart(desk: Desk, figure: Figure, boardOf?: typeof createBo
     if (refusal) {
       const root = desk.graph.position.has(refusal.root) ? lineLink(desk, nodeOf(desk.graph, refusal.root)) : "a value";
       waiting.replaceChildren("Not drawn: waits for ", root, ".");
-      setText(described, "");
+      described.show("");
       return;
     }
     const units = inUnits();
@@ -100,7 +100,7 @@ export function figurePart(desk: Desk, figure: Figure, boardOf?: typeof createBo
     const shown = into(board?.stage ?? place, picture);
     board?.drawn(now);
     marks.drawn(shown);
-    setText(described, words);
+    described.show(words);
     cursor.drawn();
     if (numbers.open) list();
   });

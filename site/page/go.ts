@@ -1,3 +1,4 @@
+import { arriveAt } from "./arrive";
 import type { Desk } from "./desk";
 import { ledgerKey } from "./ledger";
 
@@ -5,7 +6,7 @@ import { ledgerKey } from "./ledger";
 export function goToSheet(desk: Desk, index: number): void {
   const key = index === desk.sheets.length ? ledgerKey : desk.sheets[index]?.key;
   const section = key === undefined ? null : document.getElementById(key);
-  section?.scrollIntoView();
+  if (section) arriveAt(section);
   section?.querySelector<HTMLElement>("h2")?.focus({ preventScroll: true });
 }
 
@@ -13,7 +14,7 @@ export function goToSheet(desk: Desk, index: number): void {
 export function goToLine(desk: Desk, key: string): void {
   const line = document.getElementById(desk.places.get(key)?.id ?? "");
   if (!line) return;
-  line.scrollIntoView({ block: "center" });
+  arriveAt(line, { block: "center" });
   firstOf(line, ".field, .value select, .how-toggle")?.focus({ preventScroll: true });
 }
 

@@ -33,7 +33,7 @@ function quantityLine(desk: Desk, traces: Traces, input: QuantityInput, id: stri
     toggle.button,
     h("label", { class: "name", for: typed.field.id }, input.label),
     input.symbol ? symbol(input.symbol) : h("span", { class: "symbol" }),
-    h("span", { class: "value" }, typed.field, " ", typed.unit),
+    h("span", { class: "value" }, h("span", { class: "field-place" }, typed.field), " ", typed.unit),
     h("span", { class: "control" }, drawn.element, steps.element, lock.element, reset.element, own.element),
     typed.remark,
     toggle.body,

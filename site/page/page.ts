@@ -15,6 +15,7 @@ import { tellFirstMove } from "./first-move";
 import { dimUnderTouch } from "./hand-down";
 import { header, headButton } from "./header";
 import { keyList } from "./key-list";
+import { followLinks } from "./arrive";
 import { listenToKeys } from "./keyboard";
 import { ledger } from "./ledger";
 import { trackMoves } from "./moves";
@@ -23,6 +24,7 @@ import { createParts } from "./parts";
 import { sheetSection } from "./sheet";
 import { createStandings } from "./standings";
 import { createTraces } from "./traces";
+import { learnHeights } from "./true-heights";
 import { createView } from "./view";
 import { createWorkable } from "./workable";
 import { workingWord } from "./working";
@@ -97,7 +99,8 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     tellFirstMove(desk, standings, moves);
     listenToKeys(desk, { notice, traces, single, find, list: keys });
     showAll();
-    if (location.hash) document.getElementById(location.hash.slice(1))?.scrollIntoView();
+    learnHeights(main);
+    followLinks();
   };
 
   let surroundings: readonly { refresh(): void }[] = [];

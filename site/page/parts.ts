@@ -1,22 +1,27 @@
 import type { Part } from "./desk";
 
 /** The parts of the page, found by the nodes they watch. */
-export interface Parts {
-  add<P extends Part>(part: P): P;
+export interface Parts extends Gathering {
+  /** Parts that stand within one element, and are on the screen when it is. */
+  gathered(element: Element): Gathering;
   /** Brings up to date the parts that watch any of the keys: those near the screen now, the others when the hand rests. */
   refresh(keys: Iterable<string>): void;
   refreshAll(): void;
 }
 
+export interface Gathering {
+  add<P extends Part>(part: P): P;
+}
+
 /** Parts this far off the screen are kept up to date in every frame. */
-const ahead = "300px 0px";
+const ahead = "100px 0px";
 /** Rest after which the parts off the screen follow, in milliseconds. */
 const rest = 120;
 
 export function createParts(): Parts {
   const all: Part[] = [];
   const byKey = new Map<string, Part[]>();
-  const byElement = new Map<Element, Part>();
+  const within = new Map<Element, Part[]>();
   const away = new Set<Part>();
   const late = new Set<Part>();
   let timer: number | undefined;
@@ -24,9 +29,10 @@ export function createParts(): Parts {
   const watcher = new IntersectionObserver(
     (seen) => {
       for (const { target, isIntersecting } of seen) {
-        const part = byElement.get(target)!;
-        if (!isIntersecting) away.add(part);
-        else if (away.delete(part) && late.delete(part)) part.refresh();
+        for (const part of within.get(target)!) {
+          if (!isIntersecting) away.add(part);
+          else if (away.delete(part) && late.delete(part)) part.refresh();
+        }
       }
     },
     { rootMargin: ahead },
@@ -36,18 +42,28 @@ export function createParts(): Parts {
     for (const part of late) part.refresh();
     late.clear();
   };
+  const add = <P extends Part>(part: P): P => {
+    all.push(part);
+    for (const key of new Set(part.watches)) {
+      const watching = byKey.get(key);
+      if (watching) watching.push(part);
+      else byKey.set(key, [part]);
+    }
+    return part;
+  };
 
   return {
-    add: (part) => {
-      all.push(part);
-      byElement.set(part.element, part);
-      watcher.observe(part.element);
-      for (const key of new Set(part.watches)) {
-        const watching = byKey.get(key);
-        if (watching) watching.push(part);
-        else byKey.set(key, [part]);
-      }
-      return part;
+    add,
+    gathered: (element) => {
+      const parts: Part[] = [];
+      within.set(element, parts);
+      watcher.observe(element);
+      return {
+        add: (part) => {
+          parts.push(part);
+          return add(part);
+        },
+      };
     },
     refresh: (keys) => {
       const due = new Set<Part>();

@@ -5,7 +5,8 @@ import { guarded } from "./crash";
 import { applies, type Desk, type Part, sheetLetter } from "./desk";
 import { figurePlace } from "./figure-place";
 import { inputLine } from "./input-line";
-import type { Parts } from "./parts";
+import type { Gathering, Parts } from "./parts";
+import { passageElement, passagesOf } from "./passage";
 import { prosePart } from "./prose";
 import type { Standings } from "./standings";
 import { tabulationPart } from "./tabulation";
@@ -26,31 +27,38 @@ export function sheetSection(desk: Desk, { standings, parts, traces, workable }:
   const seen = new Set<string>();
   const titleId = `title-of-${sheet.key}`;
 
-  const partOf = (block: Block, index: number): HTMLElement => {
+  const elementOf = (gathering: Gathering, block: Block): HTMLElement => {
     switch (block.type) {
       case "heading":
         return h("h3", {}, block.text);
       case "caution":
         return h("div", { class: "caution", role: "note" }, h("strong", {}, "Caution"), h("p", {}, block.text));
       case "prose":
-        return parts.add(guarded(`A sentence of "${sheet.title}"`, [], () => prosePart(desk, block.parts))).element;
+        return gathering.add(guarded(`A sentence of "${sheet.title}"`, [], () => prosePart(desk, block.parts))).element;
       case "figure":
-        return figurePlace(desk, parts, block.drawing);
+        return figurePlace(desk, gathering, block.drawing);
       case "tabulation": {
         const { title, of } = block.tabulation;
-        return parts.add(guarded(`The table "${title}"`, [of.key], () => tabulationPart(desk, block.tabulation))).element;
+        return gathering.add(guarded(`The table "${title}"`, [of.key], () => tabulationPart(desk, block.tabulation))).element;
       }
       case "line": {
         const { node } = block;
         const place = desk.places.get(node.key)!;
         const first = place.sheet === sheet && !seen.has(node.key);
         seen.add(node.key);
-        const id = first ? place.id : `${sheet.key}-${index}-${node.key}`;
+        const id = first ? place.id : `${sheet.key}-${sheet.blocks.indexOf(block)}-${node.key}`;
         const line = (): Part =>
           node.type === "cell" ? cellLine(desk, { standings, traces, workable }, node, id) : inputLine(desk, traces, node, id);
-        return parts.add(guarded(`The line "${node.label}"`, [node.key], line)).element;
+        return gathering.add(guarded(`The line "${node.label}"`, [node.key], line)).element;
       }
     }
+  };
+
+  const passageOf = (blocks: readonly Block[]): HTMLElement => {
+    const element = passageElement(blocks);
+    const gathering = parts.gathered(element);
+    element.append(...blocks.map((block) => elementOf(gathering, block)));
+    return element;
   };
 
   const section: HTMLElement = h(
@@ -64,7 +72,7 @@ export function sheetSection(desk: Desk, { standings, parts, traces, workable }:
       h("p", { class: "answers" }, sheet.answers),
     ),
     sheet.applies && parts.add(setAside(desk, sheet, () => section)).element,
-    ...sheet.blocks.map(partOf),
+    ...passagesOf(sheet.blocks).map(passageOf),
   );
   return section;
 }
