@@ -2,13 +2,14 @@ import { version } from "../package.json";
 import { sheets } from "../worksheets";
 import { ambientPressure } from "../worksheets/brief/cells";
 import { readBuild, writeBuild } from "../worksheets/build/file";
-import demo from "../worksheets/demo/hollowfell.json?raw";
+import demoAddress from "../worksheets/demo/hollowfell.json?url";
 import { graph, program } from "../worksheets/model";
 import { basesOf } from "./keep";
 import { keepOffline } from "./offline";
 import { mountPage } from "./page";
 
-const read = readBuild(demo, graph);
+const demo = await fetch(demoAddress);
+const read = readBuild(await demo.text(), graph);
 if (!read.ok) throw new Error(`the demo build cannot be read: ${read.message}`);
 
 const keeping = mountPage(document.getElementById("page")!, {

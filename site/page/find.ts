@@ -3,7 +3,7 @@ import { h, setAttribute, setChildren } from "../dom";
 import type { Desk } from "./desk";
 import { foundLines } from "./found";
 import { goToLine } from "./go";
-import { valueWords } from "./how";
+import { valueWords } from "./value-words";
 
 /** A field that finds any line of any sheet by its name; driven by keys. */
 export function findDialog(desk: Desk): { readonly element: HTMLDialogElement; open(): void } {

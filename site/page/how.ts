@@ -3,8 +3,10 @@ import { type KindName, unitsOf } from "../../lib/quantity";
 import { h, setAttribute, setText, symbol } from "../dom";
 import { marginWords } from "../mark";
 import { unitSymbol, written, writtenInput } from "../state";
+import { explanationOf } from "../trace";
 import { type Desk, nodeOf, operandKeys } from "./desk";
 import { lineLink } from "./link";
+import { valueWords } from "./value-words";
 
 /** What stands behind a line, under its formula: what goes into it, where it comes from, what it feeds. */
 export interface How {
@@ -49,17 +51,6 @@ function whereOf(desk: Desk, cell: Cell): How | undefined {
   };
 }
 
-/** A node's value in words, for lists. */
-export function valueWords(desk: Desk, node: Node): string {
-  const value = desk.values.get(node);
-  if (value instanceof Refusal) return "no value";
-  if (node.type === "choice") return node.options[value as string] ?? "";
-  if (node.type === "table") return `${(value as readonly unknown[]).length} rows`;
-  if (typeof value !== "number" || node.kind === undefined) return "";
-  const shown = node.type === "quantity" ? writtenInput : written;
-  return shown(desk.session.state.units, { ...node, kind: node.kind }, value).text;
-}
-
 function factsOf(desk: Desk, node: Node, refreshers: (() => void)[]): HTMLElement {
   const facts = h("dl", { class: "facts" });
   const fact = (term: string, ...content: readonly (Node_ | string)[]): void => {
@@ -74,8 +65,9 @@ function factsOf(desk: Desk, node: Node, refreshers: (() => void)[]): HTMLElemen
       });
       fact(limit.term, bound, ...limit.from, room);
     }
-    fact("source", node.source);
-    if (node.assumptions?.length) fact("assumes", h("ul", {}, ...node.assumptions.map((text) => h("li", {}, text))));
+    const { source, assumptions = [] } = explanationOf(node);
+    fact("source", source);
+    if (assumptions.length > 0) fact("assumes", h("ul", {}, ...assumptions.map((text) => h("li", {}, text))));
     for (const { note } of node.validity ?? []) fact("trusted", note);
     const fedBy = [...new Set(operandKeys(node))].map((key) => nodeOf(desk.graph, key));
     if (fedBy.length > 0) fact("fed by", ...links(desk, fedBy));

@@ -3,7 +3,7 @@ import { handle } from "../control";
 import { h, runningNumber, setAttribute } from "../dom";
 import { type Measured, written } from "../state";
 import { type Desk, nodeOf, type Part } from "./desk";
-import { valueWords } from "./how";
+import { valueWords } from "./value-words";
 
 /** A sentence in which inputs are handles and cells are live values. */
 export function prosePart(desk: Desk, parts: readonly (string | Ref)[]): Part {

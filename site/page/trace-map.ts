@@ -2,7 +2,7 @@ import type { Node } from "../../lib/graph";
 import { textWidth, wrapped } from "../../worksheets/drawing/textWidth";
 import { h, s, setAttribute, setText } from "../dom";
 import { type Desk, nodeOf, operandKeys } from "./desk";
-import { valueWords } from "./how";
+import { valueWords } from "./value-words";
 
 /** More neighbours than this on a side are counted, not drawn. */
 const most = 8;

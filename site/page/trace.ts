@@ -1,12 +1,13 @@
 import { isRefusal, type Node } from "../../lib/graph";
 import { h, setAttribute, setChildren, setText, symbol } from "../dom";
 import { written } from "../state";
-import { back, filledIn, nextStep, type Symbols, stepped, texQuantity, type Trail } from "../trace";
+import { back, explanationOf, filledIn, nextStep, type Symbols, symbolsOf, stepped, texQuantity, type Trail } from "../trace";
 import { type Desk, nodeOf, operandKeys } from "./desk";
-import { type How, howOf, valueWords } from "./how";
+import { type How, howOf } from "./how";
 import { lineLink } from "./link";
 import { mathPlace } from "./math";
 import { traceMap } from "./trace-map";
+import { valueWords } from "./value-words";
 
 /** What stands behind a number, and the way from there through the graph. */
 export interface Trace {
@@ -19,8 +20,16 @@ export interface Trace {
   back(): void;
 }
 
+/** Makes the trace of a node. */
+export type Tracer = (start: Node, close: () => void) => Trace;
+
+export function tracerOf(desk: Desk): Tracer {
+  const symbols = symbolsOf(desk.graph);
+  return (start, close) => traceOf(desk, symbols, start, close);
+}
+
 /** A card that starts at a node: formula, filled-in line, result, what stands behind it, and its neighbours in the graph. */
-export function traceOf(desk: Desk, symbols: Symbols, start: Node, close: () => void): Trace {
+function traceOf(desk: Desk, symbols: Symbols, start: Node, close: () => void): Trace {
   let trail: Trail = [start.key];
   let how: How | undefined;
   const crumbs = h("ol", { class: "trail" });
@@ -82,7 +91,7 @@ export function traceOf(desk: Desk, symbols: Symbols, start: Node, close: () => 
       lineLink(desk, node),
       node.type === "cell" || node.type === "quantity" ? (node.symbol ? symbol(node.symbol) : h("span")) : h("span"),
     ]);
-    formula.show(node.type === "cell" ? node.formula : "", "Formula");
+    formula.show(node.type === "cell" ? explanationOf(node).formula : "", "Formula");
     map.show(node);
     how = howOf(desk, node);
     body.replaceChildren(how.element);

@@ -1,19 +1,18 @@
 import type { Node } from "../../lib/graph";
-import { type Symbols, symbolsOf } from "../trace";
+import { h } from "../dom";
 import type { Desk } from "./desk";
-import { type Trace, traceOf } from "./trace";
+import type { Trace, Tracer } from "./trace";
 
 /** The traces that are open on the page. */
 export interface Traces {
   /**
-   * Opens a trace, or closes the one that is open there.
+   * Opens a trace, or closes the one that is open there. What traces are made of is fetched for the first one.
    *
    * @param node whose trace
    * @param place the element after which it stands, or into which it goes
    * @param opener gets the focus back when it is closed
-   * @returns whether it is open now
    */
-  toggle(node: Node, place: TracePlace, opener: HTMLElement): boolean;
+  toggle(node: Node, place: TracePlace, opener: HTMLElement): void;
   refresh(): void;
   /** Walks the trace that holds the focus, or else the one opened last. @returns whether there was a step */
   walk(way: "up" | "down"): boolean;
@@ -37,7 +36,8 @@ interface Open {
 }
 
 export function createTraces(desk: Desk): Traces {
-  const symbols: Symbols = symbolsOf(desk.graph);
+  let tracer: Tracer | undefined;
+  let fetching = false;
   let open: readonly Open[] = [];
 
   const shut = (one: Open): void => {
@@ -49,20 +49,34 @@ export function createTraces(desk: Desk): Traces {
   };
   const current = (): Open | undefined => open.find(({ trace }) => trace.element.contains(document.activeElement)) ?? open.at(-1);
 
+  const openAt = (trace: Tracer, node: Node, place: TracePlace, opener: HTMLElement): void => {
+    const one: Open = { trace: trace(node, () => shut(one)), place, opener };
+    open = [...open, one];
+    place.put(one.trace.element);
+    one.trace.refresh();
+  };
+  const toggle = (node: Node, place: TracePlace, opener: HTMLElement): void => {
+    const there = open.find((each) => each.opener === opener);
+    if (there) shut(there);
+    else if (tracer) openAt(tracer, node, place, opener);
+    else if (!fetching) void fetchFor(node, place, opener);
+  };
+  /** A second press while the first is waited for counts with it. */
+  const fetchFor = async (node: Node, place: TracePlace, opener: HTMLElement): Promise<void> => {
+    fetching = true;
+    try {
+      const { tracerOf } = await import("./trace");
+      tracer = tracerOf(desk);
+      openAt(tracer, node, place, opener);
+    } catch {
+      place.put(h("p", { class: "remark", role: "status" }, "The trace could not be fetched. Press once more when there is a connection."));
+    } finally {
+      fetching = false;
+    }
+  };
+
   return {
-    toggle: (node, place, opener) => {
-      const there = open.find((each) => each.opener === opener);
-      if (there) {
-        shut(there);
-        return false;
-      }
-      const trace = traceOf(desk, symbols, node, () => shut(one));
-      const one: Open = { trace, place, opener };
-      open = [...open, one];
-      place.put(trace.element);
-      trace.refresh();
-      return true;
-    },
+    toggle,
     refresh: () => {
       for (const { trace } of open) trace.refresh();
     },

@@ -3,7 +3,7 @@ import { h } from "../dom";
 import type { Desk } from "../page/desk";
 import { typeset } from "../page/math";
 import { type Measured, written } from "../state";
-import { filledIn, type Symbols, symbolsOf, texQuantity } from "../trace";
+import { explanationOf, filledIn, type Symbols, symbolsOf, texQuantity } from "../trace";
 import { mathLength } from "./math-length";
 
 /** The appendix: for every result its formula, the values put in, and where the formula comes from. */
@@ -30,7 +30,8 @@ function trace(desk: Desk, evaluation: Evaluation, symbols: Symbols, cell: Cell)
   const left = cell.symbol ?? "";
   const result = known ? `= ${texQuantity(written(units, cell as Measured, value as number))}` : "";
   const formula = h("div", { class: "formula" });
-  fitted(formula, cell.formula);
+  const { formula: declared, source } = explanationOf(cell);
+  fitted(formula, declared);
   const substituted = h("div", { class: "formula" });
   // The result stands on the filled-in line where that line gives it, and with its symbol elsewhere.
   const explicit = filled !== undefined && (filled.left === "" || filled.left.replace(/[{}\s]/g, "") === left.replace(/[{}\s]/g, ""));
@@ -38,7 +39,7 @@ function trace(desk: Desk, evaluation: Evaluation, symbols: Symbols, cell: Cell)
   else if (filled) fitted(substituted, `${filled.left} = ${filled.right}`);
   const apart = h("div", { class: "formula" });
   if (known && !explicit) fitted(apart, `${left} ${result}`);
-  return h("div", { class: "paper-trace" }, h("p", { class: "name" }, cell.label), formula, substituted, apart, h("p", { class: "paper-source" }, cell.source));
+  return h("div", { class: "paper-trace" }, h("p", { class: "name" }, cell.label), formula, substituted, apart, h("p", { class: "paper-source" }, source));
 }
 
 /** Type size of formulas, widest line that fits at that size in letters, and the smallest size [pt]. */

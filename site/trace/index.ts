@@ -1,3 +1,4 @@
+export * from "./explanation";
 export * from "./formula";
 export * from "./substituted";
 export * from "./texText";

@@ -1,5 +1,6 @@
 import { type Cell, type Graph, isRefusal, type Node } from "../../lib/graph";
 import { type Measured, type UnitChoice, unitSymbol, written, writtenInput } from "../state";
+import { explanationOf } from "./explanation";
 import { itemsOf } from "./formula";
 import { isBare, type Substituted, type SymbolName, substituted, symbolName } from "./substituted";
 import { texQuantity } from "./texText";
@@ -50,8 +51,8 @@ function isStructure(node: Node): node is Cell {
 }
 
 /** Whether a structure works nothing out: its formula is words alone. */
-function onlyGathers({ formula }: Cell): boolean {
-  return itemsOf(formula).every(({ type }) => type === "words" || type === "space");
+function onlyGathers(cell: Cell): boolean {
+  return itemsOf(explanationOf(cell).formula).every(({ type }) => type === "words" || type === "space");
 }
 
 function remembered<T>(work: (node: Node) => T): (node: Node) => T {
@@ -69,7 +70,7 @@ function remembered<T>(work: (node: Node) => T): (node: Node) => T {
  */
 export function filledIn(cell: Cell, symbols: Symbols, values: Values, units: UnitChoice): Substituted | undefined {
   const own = nameOf(cell);
-  const filled = substituted(cell.formula, (symbol) => {
+  const filled = substituted(explanationOf(cell).formula, (symbol) => {
     const node = symbols.bearer(symbol, cell);
     return node && valueTex(node, values, units);
   });
