@@ -66,10 +66,19 @@ export function applies(sheet: Sheet, values: Pick<Evaluation, "get">): boolean 
   return sheet.applies === undefined || values.get(sheet.applies.choice) === sheet.applies.is;
 }
 
-/** The cells that stand as lines on a sheet and are at home there. */
+const cellsKnown = new WeakMap<ReadonlyMap<string, Place>, Map<Sheet, readonly Cell[]>>();
+
+/** The cells that stand as lines on a sheet and are at home there. Asked several times in a frame, so found once. */
 export function cellsOf(sheet: Sheet, places: ReadonlyMap<string, Place>): readonly Cell[] {
-  const own = sheet.blocks.flatMap((block) => (block.type === "line" && block.node.type === "cell" ? [block.node] : []));
-  return [...new Set(own)].filter((cell) => places.get(cell.key)?.sheet === sheet);
+  let known = cellsKnown.get(places);
+  if (!known) cellsKnown.set(places, (known = new Map()));
+  let cells = known.get(sheet);
+  if (!cells) {
+    const own = sheet.blocks.flatMap((block) => (block.type === "line" && block.node.type === "cell" ? [block.node] : []));
+    cells = [...new Set(own)].filter((cell) => places.get(cell.key)?.sheet === sheet);
+    known.set(sheet, cells);
+  }
+  return cells;
 }
 
 export function nodeOf(graph: Graph, key: string): Node {
