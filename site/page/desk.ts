@@ -70,14 +70,13 @@ const cellsKnown = new WeakMap<ReadonlyMap<string, Place>, Map<Sheet, readonly C
 
 /** The cells that stand as lines on a sheet and are at home there. Asked several times in a frame, so found once. */
 export function cellsOf(sheet: Sheet, places: ReadonlyMap<string, Place>): readonly Cell[] {
-  let known = cellsKnown.get(places);
-  if (!known) cellsKnown.set(places, (known = new Map()));
-  let cells = known.get(sheet);
-  if (!cells) {
-    const own = sheet.blocks.flatMap((block) => (block.type === "line" && block.node.type === "cell" ? [block.node] : []));
-    cells = [...new Set(own)].filter((cell) => places.get(cell.key)?.sheet === sheet);
-    known.set(sheet, cells);
-  }
+  const known = cellsKnown.get(places) ?? new Map<Sheet, readonly Cell[]>();
+  cellsKnown.set(places, known);
+  const found = known.get(sheet);
+  if (found) return found;
+  const own = sheet.blocks.flatMap((block) => (block.type === "line" && block.node.type === "cell" ? [block.node] : []));
+  const cells = [...new Set(own)].filter((cell) => places.get(cell.key)?.sheet === sheet);
+  known.set(sheet, cells);
   return cells;
 }
 
