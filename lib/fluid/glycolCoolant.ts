@@ -38,6 +38,16 @@ export const glycolFractionSpan: Span = [0, 0.6];
  */
 export function glycolCoolant(glycolVolumeFraction: Fraction): Liquid {
   requireWithin("glycolCoolant: glycolVolumeFraction", glycolVolumeFraction, glycolFractionSpan);
+  // Circuits ask for the same mixture again and again, and mixing the columns takes longer than many of their questions.
+  if (lastMixed?.fraction !== glycolVolumeFraction) {
+    lastMixed = { fraction: glycolVolumeFraction, coolant: mixture(glycolVolumeFraction) };
+  }
+  return lastMixed.coolant;
+}
+
+let lastMixed: { readonly fraction: Fraction; readonly coolant: Liquid } | undefined;
+
+function mixture(glycolVolumeFraction: Fraction): Liquid {
   const name = `coolant with ${Number((100 * glycolVolumeFraction).toPrecision(3))} % glycol`;
   const density = column(glycolDensity, 1, pureWater.density, glycolVolumeFraction, straight);
   const specificHeat = column(glycolSpecificHeat, 1, pureWater.specificHeat, glycolVolumeFraction, straight);
