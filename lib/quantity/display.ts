@@ -62,7 +62,7 @@ const choices: { readonly [K in KindName]: Choice<K> } = {
     altitude: ["m", "ft"],
     large: ["m", "ft"],
     distance: ["km", "mile"],
-    boat: ["nautical mile", "nautical mile"],
+    boat: ["nautical miles", "nautical miles"],
   },
   area: { usual: ["cm²", "in²"], small: ["mm²", "in²"], large: ["m²", "ft²"] },
   volume: {

@@ -243,8 +243,8 @@ export const plausible: Readonly<Record<string, Plausible>> = {
   runTime: { unit: "h", span: [1.5, 30], source: practice },
   runDistance: { unit: "km", span: [0, 900], source: "none in a test cell" },
   tankTemperatureAtEnd: { unit: "°C", span: [15, 55], source: practice },
-  boatRange: { unit: "nautical mile", span: [20, 250], source: practice },
-  cruiseRange: { unit: "nautical mile", span: [25, 350], source: practice },
+  boatRange: { unit: "nautical miles", span: [20, 250], source: practice },
+  cruiseRange: { unit: "nautical miles", span: [25, 350], source: practice },
   returnTemperature: { unit: "°C", span: [40, 80], source: practice },
   fuelReturnHeat: { unit: "kW", span: [0.2, 5], source: practice },
   // Drive speeds

@@ -25,7 +25,7 @@ import {
 /** Where the heat goes, and how a correlation carries it to other loads. */
 export const heatBlocks: readonly Block[] = [
   heading("Where the heat goes"),
-  prose`Of the fuel's power nothing is lost: the balance closes to ${balanceGap}. Heat reaches the water through the cylinder walls, from friction, out of the charge, by the gear and the fuel. Shares of wall and friction heat are estimates of yours until a heat balance has been measured.`,
+  prose`Of the fuel's power nothing is lost: what all lines leave over is ${balanceGap} of it. Heat reaches the water through the cylinder walls, from friction, out of the charge, by the gear and the fuel. Shares of wall and friction heat are estimates of yours until a heat balance has been measured.`,
   ...lines(
     wallHeatToOil,
     wallHeatRadiated,

@@ -387,7 +387,7 @@ export const rawWaterLine = table("rawWaterLine", {
   note: "From the sea-cock to the exhaust. What lies before the pump is on its suction side. Elements beside each other share the flow; a bypass is a pipe beside one.",
   columns: {
     element: choiceColumn({ label: "Element", options: elements }),
-    lies: choiceColumn({ label: "Lies", options: { behind: "behind the row above", beside: "beside the row above" } }),
+    lies: choiceColumn({ label: "To the row above", options: { behind: "behind", beside: "beside" } }),
     share: column({
       label: "Valve open, or share",
       kind: "fraction",

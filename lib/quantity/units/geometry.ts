@@ -12,7 +12,7 @@ export const length = {
   yd: us(yard, "yard"),
   mil: us(inch * 1e-3, "thou", "thousandth"),
   mile: us(mile, "mi", "statute mile"),
-  "nautical mile": shared(nauticalMile, "nmi"),
+  "nautical miles": shared(nauticalMile, "nautical mile", "nmi"),
 } satisfies UnitTable;
 
 export const area = {

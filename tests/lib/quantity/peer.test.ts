@@ -87,7 +87,7 @@ const spellings: { readonly [K in KindName]?: Readonly<Record<string, string | n
     yd: "yd",
     mil: "mil",
     mile: "mi",
-    "nautical mile": "nmi",
+    "nautical miles": "nmi",
   },
   area: { "m²": "m^2", "mm²": "mm^2", "cm²": "cm^2", "in²": "in^2", "ft²": "ft^2" },
   volume: {

@@ -75,8 +75,6 @@ export function drawCurves({ fields, width, alike }: Curves): SVGSVGElement {
         .append("path")
         .attr("class", "limit")
         .attr("d", `M${px(left)},${px(y(field.limit.at))}H${px(right)}`);
-      const clear = limitPlace(field, x, y);
-      write(ground, field.limit.text, { ...clear, look: "mute" });
     }
     for (const { points, look } of field.curves) curve(ground, { x, y }, points, look);
     if (field.here) {
@@ -93,6 +91,8 @@ export function drawCurves({ fields, width, alike }: Curves): SVGSVGElement {
         look: "mute",
       });
     }
+    // Last, so that the words' halo keeps them clear of the lines where no place is.
+    if (field.limit) write(ground, field.limit.text, { ...limitPlace(field, x, y), look: "mute" });
     const ends = field.curves.filter(({ points }) => points.length > 0);
     endLabels(
       ground,
@@ -115,26 +115,30 @@ function heightsOf({ curves, limit }: CurveField): readonly number[] {
   return [...heights, limit.at - room, limit.at + room];
 }
 
-/** Where a limit's words stand: above or below its line, at its left or right end, clear of the curves if they leave room. */
+/** Where a limit's words stand: above or below its line, clear of the curves and of the place where the build stands if they leave room. */
 function limitPlace(
-  { limit, curves }: CurveField,
+  { limit, curves, here }: CurveField,
   x: ScaleLinear<number, number>,
   y: ScaleLinear<number, number>,
 ): { readonly x: number; readonly y: number } {
   const [left, right] = x.range() as [number, number];
   const width = textWidth(limit!.text);
-  const places = [left + 6, right - width - 6].flatMap((across) =>
+  const beside = here ? [x(here.at) - width - 6, x(here.at) + 6].filter((at) => at > left && at + width < right) : [];
+  const places = [left + 6, right - width - 6, ...beside].flatMap((across) =>
     [-6, 16].map((down) => ({ x: across, y: y(limit!.at) + down })),
   );
   // The field's own words stand over its upper edge.
   const upper = y.range()[1]! + 14;
+  const crossed = (place: { x: number }) => here && x(here.at) > place.x - 2 && x(here.at) < place.x + width + 2;
   const clear = (place: { x: number; y: number }) =>
     place.y > upper &&
+    !crossed(place) &&
     curves.every(({ points }) =>
       points.slice(1).every((to, i) => {
         const box = { x: place.x, y: place.y - 13, width, height: 17 };
         return !meetsSegment(box, [x(points[i]![0]), y(points[i]![1]), x(to[0]), y(to[1])]);
       }),
     );
-  return places.find(clear) ?? places.find((place) => place.y > upper) ?? places[0]!;
+  const inside = (place: { y: number }) => place.y > upper;
+  return places.find(clear) ?? places.find((place) => inside(place) && !crossed(place)) ?? places.find(inside) ?? places[0]!;
 }

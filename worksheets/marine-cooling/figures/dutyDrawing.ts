@@ -9,6 +9,8 @@ export interface DutyPoint {
   /** What the engine may give, and what the propeller takes [W]. */
   readonly enginePower: number;
   readonly propellerPower: number;
+  /** What the chosen parts give by the match [W]; undefined where they give nothing. */
+  readonly partsPower: number | undefined;
   /** Fuel on the propeller's curve, one engine [m³/s]. */
   readonly fuelFlow: number;
 }
@@ -47,11 +49,12 @@ export function drawDuty({ points, parts, listed, rated, width, units }: Duty): 
   const titles = [
     `Power, ${units.unit("power")}`,
     `Fuel on the propeller curve, ${units.unit("volumeFlow", "fuel")}`,
-    `Range, ${units.unit("length", "boat")}s, and the boat's speed`,
+    `Range, ${units.unit("length", "boat")}, and the boat's speed`,
   ] as const;
   const ends = {
     engine: ["engine may give", reading(units, "power", last.enginePower)],
     propeller: ["propeller takes", reading(units, "power", last.propellerPower)],
+    parts: ["parts give", ...(last.partsPower === undefined ? [] : [reading(units, "power", last.partsPower)])],
     fuel: [reading(units, "volumeFlow", last.fuelFlow, { hint: "fuel" })],
   };
 
@@ -61,7 +64,11 @@ export function drawDuty({ points, parts, listed, rated, width, units }: Duty): 
   const first = together ? head.one : head.two;
   const tops = [first, first + tall + between, first + tall + low + 2 * between] as const;
   const scales = [
-    upwards([0, ...points.flatMap((each) => [power(each.enginePower), power(each.propellerPower)])], tops[0], tall),
+    upwards(
+      [0, ...points.flatMap((each) => [each.enginePower, each.propellerPower, each.partsPower ?? 0].map(power))],
+      tops[0],
+      tall,
+    ),
     upwards([0, ...points.map((each) => fuel(each.fuelFlow))], tops[1], low),
     upwards([0, ...parts.map((each) => 1.15 * far(each.range))], tops[2], low),
   ] as const;
@@ -96,17 +103,20 @@ export function drawDuty({ points, parts, listed, rated, width, units }: Duty): 
     along(({ propellerPower }) => power(propellerPower)),
     along(({ fuelFlow }) => fuel(fuelFlow)),
     parts.map((part) => [speed(part), far(part.range)] as const),
+    points.flatMap((point) => (point.partsPower === undefined ? [] : [[speed(point), power(point.partsPower)] as const])),
   ] as const;
+  if (curves[4].length > 1) curve(ground, { x, y: scales[0] }, curves[4], "outline");
   curve(ground, { x, y: scales[0] }, curves[0], "line-1");
   curve(ground, { x, y: scales[0] }, curves[1], "line-2");
   curve(ground, { x, y: scales[1] }, curves[2], "line-2");
   if (parts.length > 1) curve(ground, { x, y: scales[2] }, curves[3], "thread");
 
-  const end = (lines: readonly string[], which: 0 | 1 | 2, look: string): EndLabel => {
+  const end = (lines: readonly string[], which: 0 | 1 | 2 | 4, look: string): EndLabel => {
     const [at, up] = curves[which].at(-1)!;
     return { lines, y: scales[which === 2 ? 1 : 0](up), from: x(at), look: [look, "mute"] };
   };
-  endLabels(ground, [end(ends.engine, 0, "one"), end(ends.propeller, 1, "two")], {
+  const given = curves[4].length > 1 ? [end(ends.parts, 4, "strong")] : [];
+  endLabels(ground, [...given, end(ends.engine, 0, "one"), end(ends.propeller, 1, "two")], {
     x: right,
     span: [tops[0] - 8, tops[0] + tall + 8],
   });
