@@ -6,9 +6,11 @@ const held = 12;
  * take their true heights. What the reader does meanwhile ends it.
  */
 export function arriveAt(element: Element, place?: ScrollIntoViewOptions): void {
+  const started = performance.now();
   const leaving = new AbortController();
   for (const deed of ["wheel", "touchstart", "pointerdown", "keydown"]) {
-    window.addEventListener(deed, () => leaving.abort(), { signal: leaving.signal, passive: true });
+    // The key that led here is still on its way.
+    window.addEventListener(deed, ({ timeStamp }) => timeStamp > started && leaving.abort(), { signal: leaving.signal, passive: true });
   }
   let frames = held;
   const hold = (): void => {

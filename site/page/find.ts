@@ -57,7 +57,7 @@ export function findDialog(desk: Desk): { readonly element: HTMLDialogElement; o
       { role: "option", id: `found-${index}`, class: "found", onclick: () => go(node) },
       h("span", { class: "letter" }, place.letter),
       h("span", { class: "name" }, node.label),
-      h("span", { class: "found-value" }, valueWords(desk, node)),
+      h("span", { class: node.type === "cell" ? "found-value" : "found-value to-set" }, valueWords(desk, node)),
     );
   };
   const go = (node: Node): void => {

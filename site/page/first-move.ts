@@ -1,9 +1,8 @@
 import { h } from "../dom";
-import { marginWords } from "../mark";
-import { preference } from "../state";
+import { marginWords, movement } from "../mark";
+import { type Measured, preference, written } from "../state";
 import { checkName } from "./check-name";
 import { type Desk, inSentence, nodeOf } from "./desk";
-import { briefWords } from "./echo-words";
 import { type Felt, feltElsewhere } from "./felt";
 import type { Moves } from "./moves";
 import type { Standings } from "./standings";
@@ -42,9 +41,21 @@ export function firstMoveWords(desk: Desk, moves: Moves, standings: Standings): 
   const felt = feltElsewhere(desk, standings, moves);
   if (key === undefined || move === undefined || felt.length === 0) return "";
   const sheets = new Set(felt.map(({ cell }) => desk.places.get(cell.key)?.sheet)).size;
-  const most = felt.slice(0, named).map((each) => briefWords(desk, each.cell, each).replace(/ ([▲▼] \S+)$/, " ($1)"));
+  const most = felt.slice(0, named).map((each) => movedWords(desk, moves, each));
   const lines = `${felt.length} ${felt.length === 1 ? "line" : "lines"} in ${sheets} other ${sheets === 1 ? "sheet" : "sheets"}`;
   return `You moved ${inSentence(nodeOf(desk.graph, key).label)}: ${numbersOf(move)}. ${lines} moved with it, most of all ${most.join(", and ")}.${limitWords(felt)}`;
+}
+
+/** A line that moved: its name, what it is now, and how it moved since the hand began. */
+function movedWords(desk: Desk, moves: Moves, { cell, check, before }: Felt): string {
+  const { units } = desk.session.state;
+  const [now, then] = [desk.values.get(cell), moves.before(cell)];
+  const told = (measured: Measured, value: number, old: unknown): string => {
+    const step = typeof old === "number" ? movement(units, measured, value, old) : "";
+    return `${written(units, measured, value, { steady: true }).text}${step && ` (${step})`}`;
+  };
+  if (typeof now === "number" && cell.kind !== undefined) return `${cell.label} ${told({ ...cell, kind: cell.kind }, now, then)}`;
+  return check ? `${checkName(check)} ${told(check, check.value, before?.value)}` : cell.label;
 }
 
 /** The numbers of a change's name: "Promised power 708 → 750 kW" is "708 → 750 kW". */

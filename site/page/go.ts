@@ -10,12 +10,14 @@ export function goToSheet(desk: Desk, index: number): void {
   section?.querySelector<HTMLElement>("h2")?.focus({ preventScroll: true });
 }
 
-/** Brings a node's line to the middle of the screen and gives its field, or else its toggle, the focus. */
+/** Brings a node's line to the middle of the screen, marks it, and gives its field, or else its toggle, the focus. */
 export function goToLine(desk: Desk, key: string): void {
   const line = document.getElementById(desk.places.get(key)?.id ?? "");
   if (!line) return;
+  for (const marked of document.querySelectorAll(".line.gone-to")) marked.classList.remove("gone-to");
+  line.classList.add("gone-to");
   arriveAt(line, { block: "center" });
-  firstOf(line, ".field, .value select, .how-toggle")?.focus({ preventScroll: true });
+  firstOf(line, ".field, .control select, .how-toggle")?.focus({ preventScroll: true });
 }
 
 /** The toggle of the line so many lines further on; from a heading, of the first line under it. */
@@ -31,7 +33,7 @@ export function goAlong(from: HTMLElement, by: number): boolean {
 function firstOf(line: HTMLElement, selectors: string): HTMLElement | null {
   for (const selector of selectors.split(", ")) {
     const found = line.querySelector<HTMLElement>(selector);
-    if (found && !found.hasAttribute("disabled")) return found;
+    if (found?.checkVisibility() && !found.hasAttribute("disabled")) return found;
   }
   return null;
 }

@@ -1,4 +1,4 @@
-import type { Cell, Check } from "../../lib/graph";
+import type { Cell, Check, Node } from "../../lib/graph";
 import { inputsOf, installationOf } from "../../worksheets/build/build";
 import { differingInputs } from "../state";
 import type { Desk } from "./desk";
@@ -13,8 +13,8 @@ export interface Moves {
   readonly keys: readonly string[];
   /** The installation whose showing moved them, if that did. */
   readonly shown: string | undefined;
-  /** A cell's value when the gesture began. */
-  before(cell: Cell): unknown;
+  /** A line's value when the gesture began. */
+  before(node: Node): unknown;
   checksBefore(cell: Cell): readonly Check[];
   /** The last values of a cell or an input since then. */
   samples(key: string): readonly number[];
@@ -65,7 +65,7 @@ export function trackMoves(desk: Desk, standings: Standings): Moves {
     get shown() {
       return shown;
     },
-    before: (cell) => before.get(cell.key),
+    before: ({ key }) => before.get(key),
     checksBefore: (cell) => checks.get(cell) ?? [],
     samples: (key) => samples.get(key) ?? [],
     sample,

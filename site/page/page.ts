@@ -61,7 +61,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const moves = trackMoves(desk, standings);
   const parts = createParts();
   const workable = createWorkable(desk, moves, program, parts.refresh);
-  const traces = createTraces(desk);
+  const traces = createTraces(desk, moves);
   const notice = noticeLine();
   const view = createView();
   const single = preference("single keys", ["on", "off"]);

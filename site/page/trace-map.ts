@@ -1,7 +1,7 @@
 import type { Node } from "../../lib/graph";
 import { textWidth, wrapped } from "../../worksheets/drawing/textWidth";
 import { h, s, setAttribute, setText } from "../dom";
-import { type Desk, nodeOf, operandKeys } from "./desk";
+import { type Desk, nodeOf } from "./desk";
 import { valueWords } from "./value-words";
 
 /** More neighbours than this on a side are counted, not drawn. */
@@ -9,6 +9,12 @@ const most = 8;
 const size = 13;
 const lineHeight = 16;
 const between = 14;
+
+interface Neighbourhood {
+  readonly node: Node;
+  readonly fedBy: readonly Node[];
+  readonly feeds: readonly Node[];
+}
 
 interface Box {
   readonly node: Node;
@@ -20,13 +26,11 @@ interface Box {
 export function traceMap(desk: Desk, walk: (key: string) => void) {
   const place = h("div", { class: "trace-map" });
   let values: (() => void)[] = [];
-  let shown: Node | undefined;
+  let shown: Neighbourhood | undefined;
   let width = 0;
 
-  const draw = (node: Node): void => {
+  const draw = ({ node, fedBy, feeds }: Neighbourhood): void => {
     const column = Math.min(216, Math.floor((width - 2 * (width < 480 ? 16 : 36)) / 3));
-    const fedBy = node.type === "cell" ? [...new Set(operandKeys(node))].map((key) => nodeOf(desk.graph, key)) : [];
-    const feeds = desk.users.get(node.key) ?? [];
     if (fedBy.length + feeds.length === 0 || column < 60) {
       place.replaceChildren();
       return;
@@ -115,8 +119,10 @@ export function traceMap(desk: Desk, walk: (key: string) => void) {
   return {
     element: place,
     refresh,
-    show: (node: Node): void => {
-      shown = node;
+    /** @param fedBy and @param feeds are keys, in the order in which they are drawn */
+    show: (node: Node, fedBy: readonly string[], feeds: readonly string[]): void => {
+      const [before, after] = [fedBy, feeds].map((keys) => keys.map((key) => nodeOf(desk.graph, key)));
+      shown = { node, fedBy: before!, feeds: after! };
       setAttribute(place, "data-key", node.key);
       redraw();
     },

@@ -23,13 +23,25 @@ export interface Trace {
 /** Makes the trace of a node. */
 export type Tracer = (start: Node, close: () => void) => Trace;
 
-export function tracerOf(desk: Desk): Tracer {
+/**
+ * @param desk what is on the page
+ * @param movedLately whether a line moved with what the hand did last
+ */
+export function tracerOf(desk: Desk, movedLately: (node: Node) => boolean): Tracer {
   const symbols = symbolsOf(desk.graph);
-  return (start, close) => traceOf(desk, symbols, start, close);
+  return (start, close) => traceOf(desk, { symbols, movedLately }, start, close);
 }
 
-/** A card that starts at a node: formula, filled-in line, result, what stands behind it, and its neighbours in the graph. */
-function traceOf(desk: Desk, symbols: Symbols, start: Node, close: () => void): Trace {
+interface Tracing {
+  readonly symbols: Symbols;
+  readonly movedLately: (node: Node) => boolean;
+}
+
+/**
+ * A card that starts at a node: formula, filled-in line, result, what stands behind it, and its neighbours in the graph,
+ * first those that moved lately: the way up leads to what moved the line.
+ */
+function traceOf(desk: Desk, { symbols, movedLately }: Tracing, start: Node, close: () => void): Trace {
   let trail: Trail = [start.key];
   let how: How | undefined;
   const crumbs = h("ol", { class: "trail" });
@@ -59,8 +71,12 @@ function traceOf(desk: Desk, symbols: Symbols, start: Node, close: () => void): 
   );
 
   const shown = (): Node => nodeOf(desk.graph, trail.at(-1)!);
-  const fedBy = (node: Node): readonly string[] => (node.type === "cell" ? [...new Set(operandKeys(node))] : []);
-  const feeds = (node: Node): readonly string[] => (desk.users.get(node.key) ?? []).map(({ key }) => key);
+  const movedFirst = (keys: readonly string[]): readonly string[] => {
+    const moved = keys.filter((key) => movedLately(nodeOf(desk.graph, key)));
+    return [...moved, ...keys.filter((key) => !moved.includes(key))];
+  };
+  const fedBy = (node: Node): readonly string[] => (node.type === "cell" ? movedFirst([...new Set(operandKeys(node))]) : []);
+  const feeds = (node: Node): readonly string[] => movedFirst((desk.users.get(node.key) ?? []).map(({ key }) => key));
 
   const walk = (way: "up" | "down"): boolean => {
     const next = nextStep(trail, way === "up" ? fedBy(shown()) : feeds(shown()));
@@ -92,7 +108,7 @@ function traceOf(desk: Desk, symbols: Symbols, start: Node, close: () => void): 
       node.type === "cell" || node.type === "quantity" ? (node.symbol ? symbol(node.symbol) : h("span")) : h("span"),
     ]);
     formula.show(node.type === "cell" ? explanationOf(node).formula : "", "Formula");
-    map.show(node);
+    map.show(node, fedBy(node), feeds(node));
     how = howOf(desk, node);
     body.replaceChildren(how.element);
     refresh();

@@ -1,6 +1,7 @@
 import type { Node } from "../../lib/graph";
 import { h } from "../dom";
 import type { Desk } from "./desk";
+import type { Moves } from "./moves";
 import type { Trace, Tracer } from "./trace";
 
 /** The traces that are open on the page. */
@@ -35,7 +36,15 @@ interface Open {
   readonly opener: HTMLElement;
 }
 
-export function createTraces(desk: Desk): Traces {
+/**
+ * @param desk what is on the page
+ * @param moves what the hand did last: a trace names what moved with it first
+ */
+export function createTraces(desk: Desk, moves: Moves): Traces {
+  const movedLately = (node: Node): boolean => {
+    const before = moves.before(node);
+    return before !== undefined && before !== desk.values.get(node);
+  };
   let tracer: Tracer | undefined;
   let fetching = false;
   let open: readonly Open[] = [];
@@ -66,7 +75,7 @@ export function createTraces(desk: Desk): Traces {
     fetching = true;
     try {
       const { tracerOf } = await import("./trace");
-      tracer = tracerOf(desk);
+      tracer = tracerOf(desk, movedLately);
       openAt(tracer, node, place, opener);
     } catch {
       place.put(h("p", { class: "remark", role: "status" }, "The trace could not be fetched. Press once more when there is a connection."));

@@ -244,14 +244,21 @@ describe("links", () => {
     await sender.page.getByRole("radio", { name: "Pilot boat" }).check({ force: true });
     await sender.page.getByRole("radio", { name: "US" }).check({ force: true });
     const after = await sender.step();
+    await sender.page.getByRole("radio", { name: "Bench" }).check({ force: true });
+    await sender.page.locator("#line-fuelFlow .measured input").fill("190 lb/h");
+    await sender.page.keyboard.press("Enter");
+    const difference = await sender.page.locator("#line-fuelFlow .measured-difference").textContent();
     expect(sender.page.url()).toBe(served.address);
     const link = await share(sender);
-    expect(link.length).toBeLessThan(served.address.length + 220);
+    expect(link.length).toBeLessThan(served.address.length + 260);
     expect(sender.page.url()).toBe(link);
 
     const elsewhere = await served.browser.newContext();
     const reader = await tab(link.slice(served.address.length), elsewhere);
     await until(reader.power).toBe(after);
+    expect(difference).toMatch(/%/);
+    expect(await reader.page.locator("#line-fuelFlow .measured input").inputValue()).toBe("190");
+    expect(await reader.page.locator("#line-fuelFlow .measured-difference").textContent()).toBe(difference);
     expect(await reader.page.getByRole("radio", { name: "Pilot boat" }).isChecked()).toBe(true);
     expect(await reader.page.getByRole("radio", { name: "US" }).isChecked()).toBe(true);
     expect(reader.page.url()).toBe(link);

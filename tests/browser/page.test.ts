@@ -1,6 +1,7 @@
 import { afterAll, afterEach, beforeAll, describe, expect } from "vitest";
 import { journeys } from "./page/journeys";
 import { looks } from "./page/looks";
+import { newcomer } from "./page/newcomer";
 import { settingMarks } from "./page/settingMarks";
 import { type Opened, type Opening, type Served, serve } from "./page/served";
 
@@ -27,5 +28,6 @@ const open = async (options?: Opening): Promise<Opened> => {
 };
 
 describe("the page", () => journeys(open));
+describe("a newcomer", () => newcomer(open));
 describe("marks that set inputs", () => settingMarks(open));
 describe("its looks", () => looks(open));

@@ -1,0 +1,136 @@
+import { expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import type { Opened, Opening } from "./served";
+
+type Open = (options?: Opening) => Promise<Opened>;
+
+const numberOf = (page: Page, key: string) => page.locator(`#line-${key} .number`).first();
+const movementOf = (page: Page, key: string) => page.locator(`#line-${key} > .movement`).first();
+
+/** Drags a number in a sentence by some pixels. */
+async function drag(page: Page, key: string, by: number): Promise<void> {
+  const handle = page.locator(`.prose .handle[data-input="${key}"]`).first();
+  await handle.scrollIntoViewIfNeeded();
+  const box = (await handle.boundingBox())!;
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width / 2 + by, box.y + box.height / 2, { steps: 6 });
+  await page.mouse.up();
+}
+
+/** Somebody who never saw the page, with nothing told beforehand. */
+export function newcomer(open: Open): void {
+  test("the mouse alone finds the raw-water pump's drive ratio, changes it, sees what the pump does, traces why, undoes it and prints", async () => {
+    const { page } = await open({
+      before: () => {
+        window.print = () => {
+          window.dispatchEvent(new Event("beforeprint"));
+          document.body.dataset["paper"] = document.querySelector(".folio")!.textContent!;
+        };
+      },
+    });
+    const inTruck = await numberOf(page, "rawWaterFlow").textContent();
+    await page.getByText("Pilot boat", { exact: true }).click();
+    await expect.poll(() => numberOf(page, "rawWaterFlow").textContent()).not.toBe(inTruck);
+    const [flow, ratio] = [await numberOf(page, "rawWaterFlow").textContent(), await numberOf(page, "rawWaterDriveRatio").textContent()];
+
+    // The ratio is found; its trace tells what sets it, and leads there.
+    await page.getByRole("button", { name: "Find" }).click();
+    await page.locator("dialog[open] input").pressSequentially("drive ratio");
+    await page.locator(".found", { hasText: "Raw-water pump drive ratio" }).click();
+    const line = page.locator("#line-rawWaterDriveRatio");
+    await expect.poll(() => line.evaluate((element) => element.contains(document.activeElement))).toBe(true);
+    await line.locator(".how-toggle").click();
+    await line.locator(".facts a", { hasText: "Teeth on the raw-water pump pulley" }).click();
+    const teeth = page.locator("#line-rawWaterDrivenTeeth .slider");
+    const box = (await teeth.boundingBox())!;
+    await page.mouse.move(box.x + box.width * 0.4, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width * 0.3, box.y + box.height / 2, { steps: 5 });
+    await page.mouse.up();
+    await expect.poll(() => numberOf(page, "rawWaterDriveRatio").textContent()).not.toBe(ratio);
+
+    // What it did is told under the hand, and stands on the pump's line.
+    const told = page.locator(".first-move");
+    await told.waitFor();
+    expect(await told.textContent()).toMatch(/^You moved teeth on the raw-water pump pulley: \d+ → \d+\. \d+ lines? in \d other sheets? moved with it/);
+    await page.locator('.contents a[href="#marine-cooling"]').click();
+    await expect.poll(() => numberOf(page, "rawWaterFlow").textContent()).not.toBe(flow);
+    expect(await movementOf(page, "rawWaterFlow").textContent()).toMatch(/^[▲▼] [+−]\d/);
+
+    // Why: step by step up to the ratio.
+    await page.locator("#line-rawWaterFlow > .how-toggle").click();
+    const trace = page.locator("#line-rawWaterFlow .trace");
+    await trace.locator(".map-link", { hasText: "Raw-water pump on its line" }).first().click();
+    await trace.locator(".map-link", { hasText: /Raw-water pump drive ratio/ }).first().click();
+    expect(await trace.getAttribute("data-key")).toBe("rawWaterDriveRatio");
+    expect(await trace.locator(".filled-in").textContent()).toContain("=");
+
+    await page.getByRole("button", { name: /^Undo/ }).click();
+    await expect.poll(() => numberOf(page, "rawWaterFlow").textContent()).toBe(flow);
+    await page.getByRole("button", { name: "Print" }).click();
+    await expect.poll(() => page.evaluate(() => document.body.dataset["paper"] ?? ""), { timeout: 15_000 }).toContain("Where every result comes from");
+    expect(await page.evaluate(() => document.body.dataset["paper"])).toContain(flow!);
+  });
+
+  test("what the first number did is told once, and never again", async () => {
+    const { page } = await open();
+    await drag(page, "ratedPower", 30);
+    const told = page.locator(".first-move");
+    await told.waitFor();
+    const words = (await told.textContent())!;
+    expect(words).toContain(`→ ${await page.locator("#field-ratedPower").inputValue()} kW`);
+    // The line named first moved as the echo has it.
+    const [, first = ""] = /most of all (.+?) [\d.]+/.exec(words)!;
+    expect(await page.locator(".echo-item").first().textContent()).toContain(first);
+    await told.getByRole("button", { name: "Put away" }).click();
+    expect(await told.count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.className)).toContain("handle");
+    await drag(page, "ratedPower", 20);
+    await page.waitForTimeout(800);
+    expect(await told.count()).toBe(0);
+    await page.reload();
+    await page.locator("#line-ratedPower .slider").waitFor();
+    await drag(page, "ratedPower", 20);
+    await page.waitForTimeout(800);
+    expect(await told.count()).toBe(0);
+  });
+
+  test("a slider that is pointed at shows where lines would have no answer, and there they have none", async () => {
+    const { page } = await open();
+    const slider = page.locator("#line-blowerDrivenTeeth .slider");
+    await slider.scrollIntoViewIfNeeded();
+    await page.waitForTimeout(500);
+    await slider.hover();
+    const zone = page.locator("#line-blowerDrivenTeeth .zone").last();
+    await zone.waitFor({ state: "attached", timeout: 15_000 });
+    expect(await slider.getAttribute("aria-description")).toMatch(/has no answer/);
+    expect(await page.locator('.line[data-state="refused"]').count()).toBe(0);
+    const [from, to] = await zone.evaluate((element: HTMLElement) => ["--from", "--to"].map((name) => Number(element.style.getPropertyValue(name))));
+    const box = (await slider.boundingBox())!;
+    await page.mouse.click(box.x + box.width * ((from! + to!) / 2), box.y + box.height / 2);
+    await page.waitForFunction(() => document.querySelector('.line[data-state="refused"]') !== null);
+    // Another input moves: what was found for this one holds no more.
+    await page.keyboard.press("Control+z");
+    await page.locator("#field-ratedPower").fill("650 kW");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => page.locator("#line-blowerDrivenTeeth .zone").count()).toBe(0);
+  });
+
+  test("a refusal tells value and bound in the units on the page", async () => {
+    const { page } = await open();
+    await page.locator("#field-railPressure").fill("2600 bar");
+    await page.keyboard.press("Enter");
+    const remark = page.locator('.line[data-state="refused"] .remark', { hasText: "must be" }).first();
+    await expect.poll(() => remark.textContent()).toContain("Pressure is 2600 bar; it must be 0 to 2500 bar.");
+    await page.getByText("US", { exact: true }).click();
+    await expect.poll(() => remark.textContent()).toContain("Pressure is 37710 psi; it must be 0 to 36259 psi.");
+  });
+
+  test("a trace says which symbols stay, and why", async () => {
+    const { page } = await open();
+    await page.locator("#line-manifoldPressure > .how-toggle").click();
+    const trace = page.locator("#line-manifoldPressure .trace");
+    await expect.poll(() => trace.locator(".kept").textContent()).toMatch(/^p4, .*45 stay symbols: no line behind this one gives the value\.$/);
+  });
+}
