@@ -199,6 +199,14 @@ describe("what fails in the demo's boat", () => {
     expect(part("rawBelt", "Exhaust hose").secondsToLimit).toBe(0);
   });
 
+  test("is told where the jacket is past its limit, and its boiling point, as usual", () => {
+    const choked = moved({ foulingResistance: 0.001, jacketExchanger: 1000 });
+    expect(choked.require(jacketReaches)).toBeGreaterThan(400);
+    const stands = answer(choked.require(failures) as never) as typeof cases;
+    const jacket = stands.find(({ key }) => key === "jacketBelt")!.parts[0]!;
+    expect([jacket.part, jacket.secondsToLimit]).toEqual(["Jacket water", 0]);
+  });
+
   test("gives a time exactly where the limit is passed", () => {
     for (const { parts } of cases) {
       for (const { reached, limit, secondsToLimit } of parts) {

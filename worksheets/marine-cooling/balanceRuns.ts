@@ -26,6 +26,7 @@ const curveSource = "conservation of mass and first law at every point";
 const curveAssumptions = [
   "Worked out when the hand rests.",
   "The propeller's curve holds the efficiencies and the turbines' nozzle of the promised power; full load is what the chosen parts give, each turbocharger where its field has it.",
+  "Turbines smaller than that nozzle, with a wastegate, bring more air at part load than the propeller's curve has: a part of full load shows those.",
   "Wall heat after the correlation chosen, scaled to your share at the promised power: full load of the match is reckoned with that share at every speed, so its power is taken and its heat solved anew.",
   "Accessories and returning fuel are those of the promised speed; gear loss is in proportion to power.",
 ];

@@ -62,7 +62,8 @@ const hotOf = (network: MarineNetwork, key: string) => nodeOf(network, key)?.sta
 /** Heat capacities of jacket, oil and gear oil [J/K]. */
 function lumpsOf(at: FailuresFrom) {
   const coolant = glycolCoolant(at.circuitSetup.glycolShare);
-  const hot = at.marineCircuit.jacket?.mixed ?? (350 as Temperature);
+  // Past its limit the water has no time left to be reckoned, and may be hotter than its properties are known.
+  const hot = Math.min(at.marineCircuit.jacket?.mixed ?? 350, at.jacketTemperature) as Temperature;
   const water = at.circuitVolume * coolant.density(hot) * coolant.specificHeat(hot);
   const oil = (volume: Volume) => volume * at.circuitSetup.oilDensity * at.circuitSetup.oilSpecificHeat;
   return { jacket: at.warmMetal * iron + water, oil: oil(at.oilVolume), gear: oil(at.gearOilVolume) };

@@ -95,4 +95,4 @@ export const heatBlocks: readonly Block[] = [
   ),
 ];
 
-const goalNames = { work: "propeller", sea: "sea water", away: "exhaust and drives", room: "engine room" } as const;
+const goalNames = { work: "propeller", sea: "sea water", away: "exhaust, drives", room: "engine room" } as const;

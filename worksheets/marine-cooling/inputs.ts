@@ -371,14 +371,14 @@ const elements = {
   chargeLoop: "cooler of the charge-water loop",
   oilCooler: "oil cooler",
   jacketExchanger: "jacket exchanger",
-  pipe: "pipe, valve or bend",
+  pipe: "pipe or bend",
 } as const;
 
 export type ElementKey = keyof typeof elements;
 
 export const branchFlow = choice("branchFlow", {
   label: "Flow through branches beside each other",
-  options: { found: "found from their losses and valves", set: "set, row by row" },
+  options: { found: "found from losses", set: "set, row by row" },
   value: "found",
 });
 

@@ -102,7 +102,7 @@ export const portTemperature = setting("portTemperature", {
 
 export const wallHeatFrom = choice("wallHeatFrom", {
   label: "Wall heat by",
-  options: { stated: "the share stated with the boost", measured: "a heat balance measured on the brake" },
+  options: { stated: "the share stated", measured: "a heat measured on the brake" },
   value: "stated",
 });
 
