@@ -72,6 +72,8 @@ export interface TableInput<C extends Columns = Columns> extends Ref<readonly Ro
   readonly rows: readonly [number, number];
   /** How the rows may come out of a file; by hand alone if left out. */
   readonly reader?: TableReader<RowOf<C>>;
+  /** Columns that tell a row from the others, for where a row is folded to one line; the first few if left out. */
+  readonly brief?: readonly (keyof C & string)[];
 }
 
 export type Input = QuantityInput | ChoiceInput | TableInput;
@@ -97,6 +99,7 @@ export function table<const C extends Columns>(
     readonly rows: readonly [number, number];
     readonly value: readonly RowOf<C>[];
     readonly reader?: TableReader<RowOf<C>>;
+    readonly brief?: readonly (keyof C & string)[];
   },
 ): TableInput<C> {
   return { type: "table", key, ...options };

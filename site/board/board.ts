@@ -115,6 +115,7 @@ export function createBoard(controlled: Controlled, { board, key, place, redraw,
     },
     open: ({ row }) => {
       const entry = document.querySelectorAll(`.table-input[data-input="${input}"] tbody tr`)[row];
+      entry?.querySelector<HTMLElement>('.fold[aria-expanded="false"]')?.click();
       entry?.scrollIntoView({ block: "center" });
       entry?.querySelector<HTMLElement>("input, select")?.focus();
     },

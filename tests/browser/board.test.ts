@@ -44,14 +44,11 @@ async function middleOf(grip: Locator): Promise<{ readonly x: number; readonly y
 
 /** Millimetres to the right and above, as the table of the page shows them. */
 async function placeInTable(page: Page, unit: string): Promise<readonly [number, number]> {
-  const row = page.locator('.table-input[data-input="frontPulleys"] tbody tr').filter({
-    has: page.locator(`input:not(.number)`),
-  });
-  const rows = await row.evaluateAll((all) =>
-    all.map((each) => [...each.querySelectorAll<HTMLInputElement>("input")].map(({ value, ariaLabel }) => [ariaLabel ?? "", value] as const)),
-  );
-  const found = rows.find((fields) => fields.some(([label, value]) => label.startsWith("Unit") && value === unit))!;
-  const of = (label: string) => Number(found.find(([name]) => name.startsWith(label))![1].replace("−", "-"));
+  const rows = await page
+    .locator('.table-input[data-input="frontPulleys"] .fold')
+    .evaluateAll((all) => all.map((each) => [...each.children].map(({ textContent }) => textContent!)));
+  const found = rows.find((places) => places.includes(`Unit ${unit}`))!;
+  const of = (label: string) => Number(found.find((place) => place.startsWith(`${label}, mm `))!.split(" ").at(-1)!.replace("−", "-"));
   return [of("To the right"), of("Above")];
 }
 

@@ -4,6 +4,7 @@ import { looks } from "./page/looks";
 import { newcomer } from "./page/newcomer";
 import { settingMarks } from "./page/settingMarks";
 import { type Opened, type Opening, type Served, serve } from "./page/served";
+import { tables } from "./page/tables";
 
 let served: Served;
 let opened: Opened[] = [];
@@ -30,4 +31,5 @@ const open = async (options?: Opening): Promise<Opened> => {
 describe("the page", () => journeys(open));
 describe("a newcomer", () => newcomer(open));
 describe("marks that set inputs", () => settingMarks(open));
+describe("its tables", () => tables(open));
 describe("its looks", () => looks(open));

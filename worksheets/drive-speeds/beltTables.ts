@@ -79,6 +79,7 @@ export const belts = table("belts", {
   label: "Belts",
   note: "A row for each belt at the front of the engine, each in a plane of its own.",
   columns: beltColumns,
+  brief: ["mark", "name", "section", "width", "tension"],
   rows: [1, 6],
   value: declaredBelts,
 });
@@ -156,6 +157,7 @@ export const frontPulleys = table("frontPulleys", {
   label: "Pulleys, belt by belt",
   note: "Seen from the front of the engine and clockwise round each belt, its crank pulley first, whichever way the crank turns. Places are measured from the crank.",
   columns: pulleyColumns,
+  brief: ["belt", "unit", "teeth", "diameter", "x", "y"],
   rows: [2, 40],
   value: declaredPulleys,
 });

@@ -42,6 +42,7 @@ export const fuelTable = table("fuelTable", {
     }),
     source: textColumn({ label: "Source", longest: 60 }),
   },
+  brief: ["fuel", "density", "viscosity", "heatingValue", "source"],
   rows: [1, 12],
   value: [
     fuelRow("roadDiesel", roadDiesel, "EN 590, middle of its limits, from memory"),
