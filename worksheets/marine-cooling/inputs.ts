@@ -363,15 +363,15 @@ export const tubeMaterial = choice("tubeMaterial", {
 
 const elements = {
   strainer: "strainer",
-  pump: "raw-water pump",
+  pump: "pump",
   fuelCooler: "fuel cooler",
-  gearCooler: "gear oil cooler",
+  gearCooler: "gear cooler",
   aftercooler: "aftercooler",
   intercooler: "intercooler",
-  chargeLoop: "cooler of the charge-water loop",
+  chargeLoop: "charge loop",
   oilCooler: "oil cooler",
-  jacketExchanger: "jacket exchanger",
-  pipe: "pipe or bend",
+  jacketExchanger: "jacket",
+  pipe: "pipe, bend",
 } as const;
 
 export type ElementKey = keyof typeof elements;

@@ -36,7 +36,7 @@ function fieldsOf(at: At, curve: readonly LandCurvePoint[], units: FigureUnits):
       listed: curve.map((point) => speed(point.speed)),
       firstRow: 0,
       here: { at: speed(at.vehicleSpeed), text: "as driven" },
-      limit: { at: warm(at.ambientTemperature), text: `air of the brief, ${whole(at.ambientTemperature)}` },
+      limit: { at: warm(at.ambientTemperature), text: `brief's air, ${whole(at.ambientTemperature)}` },
     },
   ];
 }
