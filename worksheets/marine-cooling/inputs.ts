@@ -368,7 +368,7 @@ const elements = {
   gearCooler: "gear cooler",
   aftercooler: "aftercooler",
   intercooler: "intercooler",
-  chargeLoop: "charge loop",
+  chargeLoop: "cooler of the charge-water loop",
   oilCooler: "oil cooler",
   jacketExchanger: "jacket",
   pipe: "pipe, bend",
