@@ -74,6 +74,8 @@ export interface TableInput<C extends Columns = Columns> extends Ref<readonly Ro
   readonly reader?: TableReader<RowOf<C>>;
   /** Columns that tell a row from the others, for where a row is folded to one line; the first few if left out. */
   readonly brief?: readonly (keyof C & string)[];
+  /** Whether an entry of a row is not read, since others decide it: a folded row leaves it out. */
+  unread?(row: RowOf<C>, name: keyof C & string, rows: readonly RowOf<C>[]): boolean;
 }
 
 export type Input = QuantityInput | ChoiceInput | TableInput;
@@ -100,6 +102,7 @@ export function table<const C extends Columns>(
     readonly value: readonly RowOf<C>[];
     readonly reader?: TableReader<RowOf<C>>;
     readonly brief?: readonly (keyof C & string)[];
+    readonly unread?: (row: RowOf<C>, name: keyof C & string, rows: readonly RowOf<C>[]) => boolean;
   },
 ): TableInput<C> {
   return { type: "table", key, ...options };

@@ -124,7 +124,7 @@ export function tableControl(input: TableInput, controlled: Controlled): { reado
       views.push(view);
       body.append(view.element);
     }
-    for (const [i, row] of now.entries()) views[i]!.refresh(row, i, now.length);
+    for (const [i, row] of now.entries()) views[i]!.refresh(row, i, now);
     if (entered !== undefined) views[entered]?.enter();
     entered = undefined;
     opens = [];

@@ -1,4 +1,4 @@
-import type { Column, TableInput } from "../../lib/graph";
+import type { Column, Columns, RowOf, TableInput } from "../../lib/graph";
 import { h, runningNumber, setAttribute, setText } from "../dom";
 import type { Session } from "../state";
 import { entryText, isLong, labelOf, unitOf } from "./tableCell";
@@ -45,7 +45,7 @@ export function briefRow(
   input: TableInput,
   session: Session,
   toggle: () => void,
-): { readonly element: HTMLTableCellElement; readonly button: HTMLButtonElement; refresh(row: Row): void; show(open: boolean): void } {
+): { readonly element: HTMLTableCellElement; readonly button: HTMLButtonElement; refresh(row: Row, rows: readonly Row[]): void; show(open: boolean): void } {
   const places = briefColumns(input).map(([name, column], i) => {
     const label = h("span", { class: "aside" });
     const text = h("span");
@@ -56,10 +56,10 @@ export function briefRow(
   return {
     element: h("td", { class: "brief" }, button),
     button,
-    refresh: (row) => {
+    refresh: (row, rows) => {
       for (const { name, column, label, number } of places) {
         setText(label, `${labelOf(column, session)} `);
-        number.show(entryText(column, session, row[name]));
+        number.show(input.unread?.(row as RowOf<Columns>, name, rows as readonly RowOf<Columns>[]) ? "–" : entryText(column, session, row[name]));
       }
     },
     show: (open) => setAttribute(button, "aria-expanded", String(open)),

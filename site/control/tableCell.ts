@@ -75,7 +75,8 @@ export function cellControl(column: Column, { session, ambient }: Controlled, sa
     const typed = read(column, field.value, session, ambient());
     if (!typed.ok) {
       setAttribute(field, "aria-invalid", "true");
-      say(`${name}: ${refusedWords(typed.message, shown())}`);
+      const unit = unitOf(column, session);
+      say(`${name}: ${refusedWords(typed.message, unit === "" ? shown() : `${shown()} ${unit}`)}`);
       return;
     }
     say("");

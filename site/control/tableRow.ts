@@ -14,7 +14,7 @@ export interface RowView {
   open(open: boolean): void;
   /** Gives its first field the focus. */
   enter(): void;
-  refresh(row: Row, index: number, count: number): void;
+  refresh(row: Row, index: number, rows: readonly Row[]): void;
 }
 
 /** What a row asks of its table. */
@@ -78,15 +78,15 @@ export function rowView(input: TableInput, controlled: Controlled, holder: RowHo
     },
     open,
     enter: () => places[0]?.querySelector<HTMLElement>("input, select, textarea")?.focus(),
-    refresh: (row, index, count) => {
+    refresh: (row, index, rows) => {
       at = index;
       latest = row;
       setText(ordinal, String(index + 1));
-      brief.refresh(row);
+      brief.refresh(row, rows);
       fill();
       setAttribute(up, "disabled", index === 0);
-      setAttribute(down, "disabled", index === count - 1);
-      setAttribute(remove, "disabled", count <= input.rows[0]);
+      setAttribute(down, "disabled", index === rows.length - 1);
+      setAttribute(remove, "disabled", rows.length <= input.rows[0]);
       setAttribute(up, "aria-label", `Move row ${index + 1} up`);
       setAttribute(down, "aria-label", `Move row ${index + 1} down`);
       setAttribute(remove, "aria-label", `Take row ${index + 1} away`);

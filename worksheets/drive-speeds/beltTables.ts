@@ -153,11 +153,18 @@ const pulleyColumns = {
 
 export type PulleyRow = RowOf<typeof pulleyColumns>;
 
+/** Whether a pulley's teeth are stated by a line of the sheet: those of blower, raw-water pump and the crank of either. */
+function hasOwnTeeth(pulley: PulleyRow, rows: readonly PulleyRow[]): boolean {
+  const own = ({ role }: PulleyRow) => role === "blower" || role === "rawWaterPump";
+  return own(pulley) || (pulley.role === "crank" && rows.some((each) => each.belt === pulley.belt && own(each)));
+}
+
 export const frontPulleys = table("frontPulleys", {
   label: "Pulleys, belt by belt",
   note: "Seen from the front of the engine and clockwise round each belt, its crank pulley first, whichever way the crank turns. Places are measured from the crank.",
   columns: pulleyColumns,
   brief: ["belt", "unit", "teeth", "diameter", "x", "y"],
+  unread: (row, name, rows) => name === "diameter" && (row.teeth > 0 || hasOwnTeeth(row, rows)),
   rows: [2, 40],
   value: declaredPulleys,
 });

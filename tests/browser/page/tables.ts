@@ -25,7 +25,11 @@ export function tables(open: Open): void {
     const table = await tableOf(page, "frontPulleys");
     expect(await seenFields(table)).toBe(0);
     const fold = foldOf(table, 5);
-    expect(await fold.textContent()).toMatch(/Alternator[\s\S]*26[\s\S]*−95[\s\S]*440/);
+    expect(await fold.textContent()).toMatch(/Alternator[\s\S]*26[\s\S]*–[\s\S]*−95[\s\S]*440/);
+    // A diameter is told where it is read: not of toothed pulleys, nor of those whose teeth have a line of their own.
+    for (const [row, diameter] of [[0, "–"], [1, "120"], [2, "–"], [8, "180"]] as const) {
+      expect((await foldOf(table, row).locator("> span").nth(3).textContent())!.split(" ").at(-1)).toBe(diameter);
+    }
     await fold.focus();
     await page.keyboard.press("Enter");
     expect(await fold.getAttribute("aria-expanded")).toBe("true");
@@ -67,7 +71,7 @@ export function tables(open: Open): void {
     await page.getByLabel("Burst speed, row 1", { exact: true }).fill("4 bananas");
     await page.keyboard.press("Tab");
     const remark = table.locator(":scope > .remark");
-    await expect.poll(() => remark.textContent()).toMatch(/^Burst speed, row 1: .*0 stays in force\.$/);
+    await expect.poll(() => remark.textContent()).toMatch(/^Burst speed, row 1: .*0 rpm stays in force\.$/);
     const { y, height } = (await remark.boundingBox())!;
     expect(y).toBeGreaterThan(0);
     expect(y + height).toBeLessThanOrEqual(900);
