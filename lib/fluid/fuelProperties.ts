@@ -15,15 +15,15 @@ import type { DieselFuel } from "./dieselFuel";
 export interface FuelState {
   /** temperature [K], 253.15 to 423.15 */
   readonly temperature: Temperature;
-  /** absolute pressure [Pa], 0 to 250e6 */
+  /** absolute pressure [Pa], 0 to 300e6 */
   readonly pressure: Pressure;
 }
 
 /** Temperatures for which the fuels answer [K]: −20 to 150 °C. Wax may stop the flow well before the cold end. */
 export const fuelTemperatureSpan: Span = [273.15 - 20, 273.15 + 150];
 
-/** Pressures for which the fuels answer [Pa]. */
-export const fuelPressureSpan: Span = [0, 250e6];
+/** Pressures for which the fuels answer [Pa]; measurements of diesel fuels end near 180e6, beyond it the laws are drawn out. */
+export const fuelPressureSpan: Span = [0, 300e6];
 
 /** Densities at 15 °C for which the fuels answer [kg/m³]. */
 export const fuelDensitySpan: Span = [750, 950];

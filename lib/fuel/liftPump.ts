@@ -3,7 +3,7 @@ import { type Pressure, type PressureDifference, requireNotNegative, requirePosi
 /** A lift pump, from two points of its test sheet. */
 export interface LiftPump {
   /** pressure rise without flow, or at which its relief valve opens [Pa], at or above the other */
-  readonly shutOffRise: PressureDifference;
+  readonly pressureWithoutFlow: PressureDifference;
   /** pressure rise at the flow below [Pa], 0 or above */
   readonly ratedRise: PressureDifference;
   /** flow at that pressure rise [m³/s], above 0 */
@@ -18,18 +18,18 @@ export interface LiftPump {
  * @param flow flow asked about [m³/s], 0 or above
  * @throws RangeError if an argument lies outside its span, or the shut-off rise is below the rated one
  * @source common practice for centrifugal and relieved pumps, no source
- * @example liftPumpRise({ shutOffRise: 6.5e5, ratedRise: 5.5e5, ratedFlow: 2e-4 }, 1e-4) // 625000
+ * @example liftPumpRise({ pressureWithoutFlow: 6.5e5, ratedRise: 5.5e5, ratedFlow: 2e-4 }, 1e-4) // 625000
  */
-export function liftPumpRise({ shutOffRise, ratedRise, ratedFlow }: LiftPump, flow: VolumeFlow): PressureDifference {
+export function liftPumpRise({ pressureWithoutFlow, ratedRise, ratedFlow }: LiftPump, flow: VolumeFlow): PressureDifference {
   requireNotNegative("liftPumpRise: ratedRise", ratedRise, "Pa");
   requirePositive("liftPumpRise: ratedFlow", ratedFlow, "m³/s");
   requireNotNegative("liftPumpRise: flow", flow, "m³/s");
-  if (!(shutOffRise >= ratedRise && shutOffRise < Number.POSITIVE_INFINITY)) {
+  if (!(pressureWithoutFlow >= ratedRise && pressureWithoutFlow < Number.POSITIVE_INFINITY)) {
     throw new RangeError(
-      `liftPumpRise: shutOffRise is ${Number(shutOffRise.toPrecision(6))} Pa; it must be at least the rise at the rated flow, ${Number(ratedRise.toPrecision(6))} Pa`,
+      `liftPumpRise: pressureWithoutFlow is ${Number(pressureWithoutFlow.toPrecision(6))} Pa; it must be at least the pressure at the rated flow, ${Number(ratedRise.toPrecision(6))} Pa`,
     );
   }
-  return (shutOffRise - (shutOffRise - ratedRise) * (flow / ratedFlow) ** 2) as PressureDifference;
+  return (pressureWithoutFlow - (pressureWithoutFlow - ratedRise) * (flow / ratedFlow) ** 2) as PressureDifference;
 }
 
 /** A part of the supply line, and the pressure that it takes or gives at a flow. */

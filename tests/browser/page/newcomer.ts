@@ -119,12 +119,12 @@ export function newcomer(open: Open): void {
 
   test("a refusal tells value and bound in the units on the page", async () => {
     const { page } = await open();
-    await page.locator("#field-railPressure").fill("2600 bar");
+    await page.locator("#field-supplyPressure").fill("12 bar");
     await page.keyboard.press("Enter");
     const remark = page.locator('.line[data-state="refused"] .remark', { hasText: "must be" }).first();
-    await expect.poll(() => remark.textContent()).toContain("Pressure is 2600 bar; it must be 0 to 2500 bar.");
+    await expect.poll(() => remark.textContent()).toContain("Pressure without flow is 6 bar; it must be at least the pressure at the rated flow, 12 bar.");
     await page.getByText("US", { exact: true }).click();
-    await expect.poll(() => remark.textContent()).toContain("Pressure is 37710 psi; it must be 0 to 36259 psi.");
+    await expect.poll(() => remark.textContent()).toContain("Pressure without flow is 87.02 psi; it must be at least the pressure at the rated flow, 174 psi.");
   });
 
   test("a trace says which symbols stay, and why", async () => {

@@ -67,11 +67,23 @@ describe("fuelDensity(fuel, state)", () => {
     expect(squeezed / loose).toBeLessThan(1.09);
   });
 
+  // Tait's equation, whose constant for liquid hydrocarbons is 0.2 of decades: Dymond, Malhotra, Int. J. Thermophysics 9
+  // (1988) 941 (from memory). It shares nothing with Murnaghan's law but the modulus at 1 atm.
+  test.each([50e6, 100e6, 180e6, 300e6])("is squeezed as by Tait's equation, within 0.6 %, at %i Pa", (pressure) => {
+    for (const t of [20, 60, 100]) {
+      const at = (p: number) => fuelDensity(roadDiesel, { temperature: celsius(t), pressure: pascal(p) });
+      const isothermal = (at(101325) * 2e4) / (at(101325 + 1e4) - at(101325 - 1e4));
+      const c = 0.2 / Math.LN10;
+      const tait = 1 / (1 - c * Math.log(1 + (pressure - 101325) / (c * isothermal)));
+      expect(gap(at(pressure) / at(101325), tait)).toBeLessThan(6e-3);
+    }
+  });
+
   test("falls with temperature, rises with pressure", () => {
     const steady = fc.property(
       fc.constantFrom(...dieselFuels),
       fc.double({ min: -20, max: 149, noNaN: true }),
-      fc.double({ min: 0, max: 249e6, noNaN: true }),
+      fc.double({ min: 0, max: 299e6, noNaN: true }),
       (fuel, t, p) => {
         const here = fuelDensity(fuel, { temperature: celsius(t), pressure: pascal(p) });
         expect(fuelDensity(fuel, { temperature: celsius(t + 1), pressure: pascal(p) })).toBeLessThan(here);
@@ -137,7 +149,7 @@ describe("fuelBulkModulus(fuel, state)", () => {
     const at = (fuel: DieselFuel, t: number, p: number) =>
       fuelBulkModulus(fuel, { temperature: celsius(t), pressure: pascal(p) });
     expect(rises(between(-20, 150, 50).map((t) => -at(typical, t, 1e5)))).toBe(true);
-    expect(rises(between(0, 250e6, 50).map((p) => at(typical, 40, p)))).toBe(true);
+    expect(rises(between(0, 300e6, 50).map((p) => at(typical, 40, p)))).toBe(true);
     expect(rises(between(760, 900, 20).map((density) => at(ofDensity(density), 40, 1e5)))).toBe(true);
   });
 });
@@ -158,8 +170,8 @@ describe("fuel properties refuse by name", () => {
     expect(() => fuelViscosity(roadDiesel, celsius(Number.NaN))).toThrow("fuelViscosity: temperature is NaN");
     expect(() => fuelSpecificHeat(roadDiesel, celsius(151))).toThrow("fuelSpecificHeat: temperature");
     expect(() => fuelExpansion(roadDiesel, celsius(151))).toThrow("fuelExpansion: temperature");
-    const high = { temperature: celsius(20), pressure: pascal(300e6) };
-    expect(() => fuelDensity(roadDiesel, high)).toThrow("fuelDensity: pressure is 300000000 Pa");
+    const high = { temperature: celsius(20), pressure: pascal(301e6) };
+    expect(() => fuelDensity(roadDiesel, high)).toThrow("fuelDensity: pressure is 301000000 Pa");
     expect(() => fuelBulkModulus(roadDiesel, { ...high, pressure: pascal(Number.NaN) })).toThrow(RangeError);
     expect(() => fuelDensity(ofDensity(700), { ...high, pressure: atmosphere })).toThrow(
       "road diesel: densityAt15C is 700 kg/m³",

@@ -21,11 +21,11 @@ const meanDuty = plain(fuel.meanDuty);
 const fuelEndurance = plain(fuel.fuelEndurance);
 
 test("liftPumpRise(pump, flow) meets both of its points and falls in between", () => {
-  const pump = { shutOffRise: 6.5e5, ratedRise: 5.5e5, ratedFlow: 2e-4 };
+  const pump = { pressureWithoutFlow: 6.5e5, ratedRise: 5.5e5, ratedFlow: 2e-4 };
   expect(liftPumpRise(pump, 0)).toBe(6.5e5);
   expect(liftPumpRise(pump, 2e-4)).toBeCloseTo(5.5e5, 6);
   expect(liftPumpRise(pump, 1e-4)).toBeGreaterThan(5.5e5);
-  expect(() => liftPumpRise({ ...pump, shutOffRise: 5e5 }, 1e-4)).toThrow("shutOffRise is 500000 Pa");
+  expect(() => liftPumpRise({ ...pump, pressureWithoutFlow: 5e5 }, 1e-4)).toThrow("pressureWithoutFlow is 500000 Pa");
 });
 
 describe("a supply line", () => {

@@ -53,7 +53,7 @@ export const supplyLine = structure("supplyLine", {
     const suction = line(at.suctionLength, at.suctionFittings);
     const delivery = line(at.supplyLength, at.supplyFittings);
     const lift = {
-      shutOffRise: at.liftShutOff as number as PressureDifference,
+      pressureWithoutFlow: at.liftShutOff as number as PressureDifference,
       ratedRise: at.supplyPressure as number as PressureDifference,
       ratedFlow: at.supplyCapacity,
     };

@@ -64,8 +64,14 @@ export const boatReach = figure({
     const level = upper.y(miles(cruise.range));
     ground.append("circle").attr("class", "ring").attr("cx", px(place)).attr("cy", px(level)).attr("r", 5);
     spotAt(ground, curve.length, place, level);
-    const start = Math.max(left + 4, Math.min(place - reach - 8, width - reach - 2));
-    write(ground, words, { x: start, y: level + (start + reach > place - 8 ? -14 : 18), look: "one" });
+    // The line falls to the right: below it on the left, or above it on the right, nothing is in the way.
+    const before = place - reach - 8;
+    const behind = before < left + 4 && place + 10 + reach <= width;
+    write(ground, words, {
+      x: behind ? place + 10 : Math.max(left + 4, before),
+      y: behind ? level - 8 : Math.min(level + 18, upper.bottom - 6),
+      look: "one",
+    });
     const burnt = lower.y(flow(cruise.fuelFlow));
     write(ground, units.text("massFlow", cruise.fuelFlow, "fuel"), {
       x: place - 8,

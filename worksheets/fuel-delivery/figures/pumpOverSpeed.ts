@@ -21,7 +21,7 @@ export const pumpOverSpeed = figure({
     const speed = (value: number) => units.text("rotationalSpeed", value);
     return [
       `At full load the rail asks for at most ${units.text("massFlow", Math.max(...at.deliverySweep.map(({ asked }) => asked)), "fuel")}.`,
-      `It is tightest at ${speed(tight.engineSpeed)}, where the pump can deliver ${units.text("massFlow", tight.delivered, "fuel")}: ${share(units, Math.abs(spare))} ${spare >= 0 ? "to spare" : "too little"}.`,
+      `It is tightest at ${speed(tight.engineSpeed)}, where the pump can deliver ${units.text("massFlow", tight.delivered, "fuel")}: ${share(units, Math.abs(spare))} ${spare >= 0 ? "more than is asked" : "too little"}.`,
       `The pump works near its best, ${share(units, at.efficientRange.best)}, from ${speed(at.efficientRange.from)} to ${speed(at.efficientRange.to)}.`,
       beyondTheAir(burntByParts(at, at.deliverySweep), units),
     ].join(" ");
@@ -34,7 +34,7 @@ export const pumpOverSpeed = figure({
     const parts = burntByParts(at, sweep);
     const most = Math.max(...sweep.flatMap(({ asked, delivered }) => [asked, delivered]), ...parts.map(({ burnt }) => burnt), 1e-9);
     const top = 40;
-    const { svg, ground } = plate(width, top + height + axisRoom + 2 * leading + 64 + 3 * keyRow);
+    const { svg, ground } = plate(width, top + height + axisRoom + 2 * leading + 72 + 3 * keyRow);
     const { x, y, left, right, bottom } = plot(ground, {
       x: [rpm(low), rpm(high)],
       y: [0, flow(most)],
@@ -82,7 +82,7 @@ export const pumpOverSpeed = figure({
     const room = left + textWidth(name, { bold: true }) + 14;
     const third = Math.max(Math.floor(sweep.length * 0.42), given.findIndex(([place]) => place > room));
     write(ground, name, { x: given[third]![0] - 8, y: given[third]![1] - 10, anchor: "end", look: "two" });
-    const band = bottom + axisRoom + 22;
+    const band = bottom + axisRoom + 30;
     const [from, to] = [x(rpm(at.efficientRange.from)), x(rpm(at.efficientRange.to))];
     ground
       .append("rect")
@@ -91,8 +91,8 @@ export const pumpOverSpeed = figure({
       .attr("y", band)
       .attr("width", px(Math.max(2, to - from)))
       .attr("height", 4);
-    const words = `${spare < 0 ? "■ " : ""}${share(units, Math.abs(spare))} ${spare >= 0 ? "to spare" : "too little"} at ${units.text("rotationalSpeed", tight.engineSpeed)}`;
-    write(ground, words, { x: left, y: bottom + axisRoom + 8, look: spare < 0 ? "past" : "strong" });
+    const words = `${spare < 0 ? "■ " : ""}${share(units, Math.abs(spare))} ${spare >= 0 ? "more than is asked" : "too little"} at ${units.text("rotationalSpeed", tight.engineSpeed)}`;
+    write(ground, words, { x: left, y: bottom + axisRoom + 16, look: spare < 0 ? "past" : "strong" });
     write(ground, `pump near its best, ${share(units, at.efficientRange.best)}`, { x: left, y: band + leading + 4, look: "mute" });
     const { ratio, lowestSpeed, highestSpeed } = at.drivenPumps.pumps[0]!;
     const window = [lowestSpeed, highestSpeed].map((each) => units.number("rotationalSpeed", each / ratio));

@@ -70,7 +70,7 @@ export const pumpsCompared = figure({
     at.pumpArrangements
       .map((each) => {
         const who = each.count === 1 ? "One pump" : "Two pumps";
-        const spare = `${share(units, Math.abs(each.spare))} ${each.spare >= 0 ? "to spare" : "too little"}`;
+        const spare = `${share(units, Math.abs(each.spare))} ${each.spare >= 0 ? "more than is asked" : "too little"}`;
         return `${who} can deliver ${units.text("massFlow", each.delivered, "fuel")}, ${spare}, with a mean torque of ${units.text("torque", each.meanTorque)} on each shaft and ${placesWords(each).replace("■ ", "")} for another accessory.`;
       })
       .join(" "),

@@ -17,7 +17,7 @@ export const supplyProfile = figure({
     const text = (pressure: number) => units.text("pressure", pressure, "boost");
     const lowest = stations.reduce((a, b) => (a.pressure <= b.pressure ? a : b));
     const needed = at.ambientPressure + at.inletPressureNeeded;
-    return `The pressure is lowest behind the ${lowest.name.toLowerCase()}, ${text(lowest.pressure)}, ${text(lowest.pressure - at.fuelState.vapourPressure)} above the fuel's vapour pressure. The high-pressure pump gets ${text(stations.at(-1)!.pressure)}, where ${text(needed)} is needed.`;
+    return `The pressure is lowest behind the ${lowest.name.toLowerCase()}, ${text(lowest.pressure)}, ${units.text("pressureDifference", lowest.pressure - at.fuelState.vapourPressure, "boost")} above the fuel's vapour pressure. The high-pressure pump gets ${text(stations.at(-1)!.pressure)}, where ${text(needed)} is needed.`;
   },
   draw: (at, { width, units }) => {
     const { stations } = at.supplyLine;
