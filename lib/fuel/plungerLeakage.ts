@@ -38,7 +38,8 @@ export const usualPressureCoefficient = 7e-9;
  * @param plunger diameter, gap and sealing length [m], pressure [Pa], viscosity [Pa·s] and its growth [1/Pa]
  * @throws RangeError if an argument lies outside its span, or the gap exceeds a hundredth of the diameter
  * @source H. E. Merritt, Hydraulic Control Systems (1967), §3-2 (from memory); C. Barus, American J. of Science 45 (1893) 87
- * for the viscosity (from memory)
+ * for the viscosity (from memory); the powers of gap, length, diameter and pressure as measured by A. M. Rothrock, E. T.
+ * Marsh, NACA Report 477 (1934)
  * @example plungerLeakage({ diameter: 0.02, gap: 20e-6, sealLength: 0.02, pressureRise: 210e5, dynamicViscosity: 0.02, pressureCoefficient: 0 }) // 2.19911e-6
  */
 export function plungerLeakage(plunger: PlungerGap): VolumeFlow {

@@ -37,7 +37,7 @@ export interface StandingMark {
 export function standingMark(): StandingMark {
   const shape = h("span", { class: "shape", "aria-hidden": "true" });
   const words = h("span", { class: "words" });
-  const text = runningNumber(words, 2.5);
+  const text = runningNumber(words, 2);
   const element = h("span", { class: "standing" }, shape, words);
   return {
     element,

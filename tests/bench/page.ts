@@ -68,8 +68,9 @@ async function dragFrames(
   await page.mouse.move(x(0), y);
   await page.mouse.down();
   for (let step = 1; step <= 30; step++) await moved(page, x(step), y);
-  // No more categories than the sums need: tracing itself takes time in every frame.
-  await browser.startTracing(page, { categories: ["toplevel", "devtools.timeline"] });
+  await browser.startTracing(page, {
+    categories: ["devtools.timeline", "disabled-by-default-devtools.timeline"],
+  });
   for (let step = 31; step <= 30 + steps; step++) await moved(page, x(step), y);
   const trace = JSON.parse((await browser.stopTracing()).toString("utf8")) as { traceEvents: readonly TraceEvent[] };
   await page.mouse.up();

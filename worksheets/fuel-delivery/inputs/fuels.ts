@@ -45,10 +45,10 @@ export const fuelTable = table("fuelTable", {
   brief: ["fuel", "density", "viscosity", "heatingValue", "source"],
   rows: [1, 12],
   value: [
-    fuelRow("roadDiesel", roadDiesel, "EN 590, middle of its limits, from memory"),
-    fuelRow("marineDistillate", marineDistillate, "ISO 8217 DMA, typical, from memory"),
-    fuelRow("paraffinicDiesel", paraffinicDiesel, "EN 15940, typical, from memory"),
-    fuelRow("methylEster", methylEster, "EN 14214, typical, from memory"),
+    fuelRow("roadDiesel", roadDiesel, "inside EN 590's limits; typical, from memory"),
+    fuelRow("marineDistillate", marineDistillate, "inside ISO 8217 DMA's; typical, from memory"),
+    fuelRow("paraffinicDiesel", paraffinicDiesel, "inside EN 15940's limits; typical, from memory"),
+    fuelRow("methylEster", methylEster, "inside EN 14214's limits; typical, from memory"),
     fuelRow("own", roadDiesel, "put your certificate's numbers here"),
   ],
 });

@@ -59,7 +59,7 @@ export const plungerGap = setting("plungerGap", {
   value: 7,
   span: [0, 20],
   step: 0.5,
-  note: "Half the difference of their diameters. 1 to 3 µm as assembled, several more under pressure: common practice, no source.",
+  note: "Half the difference of their diameters. 1 to 3 µm as assembled, several more under pressure: common practice, no source. That parts give way enough to change the leakage: Rothrock and Marsh, NACA Report 477 (1934).",
 });
 
 export const plungerSeal = setting("plungerSeal", {

@@ -62,5 +62,5 @@ export const tankLimit = setting("tankLimit", {
   value: 55,
   span: [30, 80],
   step: 1,
-  note: "55 °C is the least flash point of road diesel (EN 590, from memory), 60 °C that of marine fuels: above it the tank's vapour can burn.",
+  note: "55 °C is the least flash point of road diesel (EN 590), 60 °C that of marine distillate (ISO 8217): above it the tank's vapour can burn.",
 });
