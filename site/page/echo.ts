@@ -6,7 +6,7 @@ import { changeName } from "../state";
 import { type Desk, nodeOf } from "./desk";
 import { briefWords, spokenWords } from "./echo-words";
 import { type EchoItem, echoItem } from "./echo-item";
-import { feltElsewhere } from "./felt";
+import { feltBy, feltElsewhere } from "./felt";
 import type { Moves } from "./moves";
 import type { Standings } from "./standings";
 
@@ -14,8 +14,14 @@ const longest = 5;
 /** Rest after a release before the list is sorted again, in milliseconds. */
 const settling = 400;
 
+export interface Echo {
+  readonly element: HTMLElement;
+  /** What brings it up to date, in pieces: first the list, then the items on it one by one. */
+  readonly pieces: readonly (() => void)[];
+}
+
 /** "Felt elsewhere": what moved in other sheets because of what the hand does. Its order stands still during a gesture. */
-export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly element: HTMLElement; refresh(): void } {
+export function echo(desk: Desk, standings: Standings, moves: Moves): Echo {
   const { session } = desk;
   const title = h("h2", { id: "echo-title" }, "Felt elsewhere");
   const cause = h("p", { class: "echo-cause" });
@@ -59,12 +65,17 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly
     return item;
   };
 
-  const refresh = (): void => {
+  const refreshItem = (index: number): void => {
+    const cell = order[index];
+    if (cell) itemOf(cell).show(feltBy(desk, standings, moves, cell));
+  };
+  const refreshList = (): void => {
     const felt = feltElsewhere(desk, standings, moves);
     const byCell = new Map(felt.map((each) => [each.cell, each]));
     const ranked = felt.map(({ cell }) => cell);
+    const before = order;
     order = frozen ? [...order, ...ranked.filter((cell) => !order.includes(cell))].slice(0, longest) : ranked.slice(0, longest);
-    for (const cell of order) itemOf(cell).show(byCell.get(cell));
+    for (const cell of order) if (!before.includes(cell)) itemOf(cell).show(byCell.get(cell));
     setChildren(list, order.map((cell) => itemOf(cell).element));
     const others = ranked.filter((cell) => !order.includes(cell)).length;
     setText(rest, restWords(felt.length, others, moves.keys.length));
@@ -78,6 +89,8 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly
     setText(gestureName, gestureWords(desk));
   };
 
+  const pieces = [refreshList, ...Array.from({ length: longest }, (_, index) => () => refreshItem(index))];
+
   session.subscribe((state, previous) => {
     if (state.gesture && !previous.gesture) {
       window.clearTimeout(timer);
@@ -89,12 +102,12 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): { readonly
       window.clearTimeout(timer);
       timer = window.setTimeout(() => {
         frozen = false;
-        refresh();
+        for (const piece of pieces) piece();
         setText(spoken, spokenWords(desk, standings, moves));
       }, settling);
     }
   });
-  return { element, refresh };
+  return { element, pieces };
 }
 
 function causeWords(desk: Desk, moves: Moves): string {

@@ -37,7 +37,8 @@ export function feltElsewhere(desk: Desk, standings: Standings, moves: Moves): r
     );
 }
 
-function feltBy(desk: Desk, standings: Standings, moves: Moves, cell: Cell): Felt | undefined {
+/** How a line moved since the hand began; nothing where its shown digits are the same. */
+export function feltBy(desk: Desk, standings: Standings, moves: Moves, cell: Cell): Felt | undefined {
   const [now, before] = [desk.values.get(cell), moves.before(cell)];
   if (now === before || before === undefined) return undefined;
   if (isRefusal(now) || isRefusal(before)) {

@@ -14,6 +14,7 @@ import { findDialog } from "./find";
 import { tellFirstMove } from "./first-move";
 import { dimUnderTouch } from "./hand-down";
 import { header, headButton } from "./header";
+import { inTurns } from "./in-turns";
 import { keyList } from "./key-list";
 import { followLinks } from "./arrive";
 import { listenToKeys } from "./keyboard";
@@ -93,7 +94,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     new ResizeObserver(() => {
       document.documentElement.style.setProperty("--head", `${head.element.offsetHeight}px`);
     }).observe(head.element);
-    surroundings = [list, felt, book, traces];
+    surroundings = [inTurns(session, [...felt.pieces, list.refresh]), book, traces];
     print = printAsDocument(desk, program, version);
     dimUnderTouch(desk, root);
     tellFirstMove(desk, standings, moves);
