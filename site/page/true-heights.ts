@@ -5,35 +5,56 @@ const rest = 400;
 
 /**
  * Lays every passage out once, a few in a frame and only while nothing happens, so that the browser knows how high those
- * off the screen are: the scroll bar tells the truth, and a jump lands where it should. Again when the width changes.
+ * off the screen are: the scroll bar tells the truth, and a jump lands where it should. Again when the width changes. What
+ * lies above the screen waits until it lies below it, since its height moves what the reader looks at.
  */
 export function learnHeights(main: HTMLElement): void {
   let unknown: HTMLElement[] = [];
+  let learning = false;
   let timer: number | undefined;
   let width = 0;
 
   const learn = (): void => {
-    const some = unknown.splice(0, together);
+    unknown = unknown.filter(isSkipped);
+    const some = unknown.filter(isBelow).slice(0, together);
+    learning = some.length > 0;
+    if (!learning) {
+      if (unknown.length > 0) window.addEventListener("scroll", goOn, { once: true, passive: true });
+      return;
+    }
+    unknown = unknown.filter((passage) => !some.includes(passage));
     for (const passage of some) passage.classList.add("is-laid-out");
     requestAnimationFrame(() =>
       requestAnimationFrame(() => {
         for (const passage of some) passage.classList.remove("is-laid-out");
-        if (unknown.length > 0) whenIdle(learn);
+        whenIdle(learn);
       }),
     );
   };
-  const begin = (): void => {
-    const busy = unknown.length > 0;
-    unknown = [...main.querySelectorAll<HTMLElement>(".passage")];
-    if (!busy) whenIdle(learn);
+  const goOn = (): void => {
+    if (learning) return;
+    learning = true;
+    whenIdle(learn);
   };
   new ResizeObserver(([entry]) => {
     const next = Math.round(entry!.contentRect.width);
     if (next === width) return;
     width = next;
     window.clearTimeout(timer);
-    timer = window.setTimeout(begin, rest);
+    timer = window.setTimeout(() => {
+      unknown = [...main.querySelectorAll<HTMLElement>(".passage")];
+      goOn();
+    }, rest);
   }).observe(main);
+}
+
+/** Those on the screen are laid out anyway; what the reader looks at is not touched. */
+function isSkipped(passage: HTMLElement): boolean {
+  return passage.firstElementChild?.checkVisibility({ contentVisibilityAuto: true }) === false;
+}
+
+function isBelow(passage: HTMLElement): boolean {
+  return passage.getBoundingClientRect().top > window.innerHeight;
 }
 
 /** Not every browser tells when it is idle. */
