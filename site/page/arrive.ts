@@ -26,7 +26,7 @@ export function arriveAt(element: Element, place?: ScrollIntoViewOptions): void 
 /** Arrives at what the page's address names, now and whenever a link names it. */
 export function followLinks(): void {
   const arrive = (hash: string): void => {
-    const target = document.getElementById(decodeURIComponent(hash.slice(1)));
+    const target = document.getElementById(hash.slice(1));
     if (target) arriveAt(target);
   };
   document.addEventListener("click", (event) => {
