@@ -80,6 +80,11 @@ export function cellsOf(sheet: Sheet, places: ReadonlyMap<string, Place>): reado
   return cells;
 }
 
+/** The cells that stand as lines on the sheets that count at present. */
+export function countingCells(desk: Pick<Desk, "sheets" | "places" | "values">): readonly Cell[] {
+  return desk.sheets.filter((sheet) => applies(sheet, desk.values)).flatMap((sheet) => cellsOf(sheet, desk.places));
+}
+
 export function nodeOf(graph: Graph, key: string): Node {
   return graph.nodes[graph.position.get(key)!]!;
 }

@@ -1,6 +1,6 @@
 import { type Cell, isRefusal } from "../../lib/graph";
 import type { Sheet } from "../../worksheets/sheet";
-import { applies, cellsOf, type Desk } from "./desk";
+import { applies, cellsOf, countingCells, type Desk } from "./desk";
 
 /** How many lines of a sheet have no value at present; none where the sheet does not count. */
 export function refusedOn(desk: Desk, sheet: Sheet): number {
@@ -10,11 +10,8 @@ export function refusedOn(desk: Desk, sheet: Sheet): number {
 
 /** The cells from which refusals start, on sheets that count. */
 export function refusingRoots(desk: Desk): readonly Cell[] {
-  return desk.sheets
-    .filter((sheet) => applies(sheet, desk.values))
-    .flatMap((sheet) => cellsOf(sheet, desk.places))
-    .filter((cell) => {
-      const value = desk.values.get(cell);
-      return isRefusal(value) && value.root === cell.key;
-    });
+  return countingCells(desk).filter((cell) => {
+    const value = desk.values.get(cell);
+    return isRefusal(value) && value.root === cell.key;
+  });
 }

@@ -1,6 +1,6 @@
 import { type Cell, type Evaluation, type InputValues, isRefusal, outsideRange, type Program, type QuantityInput } from "../../lib/graph";
 import { type Track, trackOf, type Zone, type Zones } from "../control";
-import { applies, cellsOf, type Desk, nodeOf } from "./desk";
+import { countingCells, type Desk, nodeOf } from "./desk";
 
 /** Places along a track that are tried at first, and halvings to each edge between two of them. */
 const [places, halvings] = [16, 5];
@@ -38,8 +38,7 @@ export function createZones(desk: Pick<Desk, "session" | "graph" | "sheets" | "p
   };
   const begin = (): void => {
     if (wanted === undefined || found.has(wanted) || session.state.gesture) return;
-    const cells = desk.sheets.filter((sheet) => applies(sheet, desk.values)).flatMap((sheet) => cellsOf(sheet, desk.places));
-    look = zonesAlong({ program, inputs: session.inputs, input: nodeOf(desk.graph, wanted) as QuantityInput, cells });
+    look = zonesAlong({ program, inputs: session.inputs, input: nodeOf(desk.graph, wanted) as QuantityInput, cells: countingCells(desk) });
     step();
   };
   const soon = (): void => {
