@@ -264,4 +264,11 @@ export function journeys(open: Open): void {
     await expect.poll(() => page.locator("#line-fuelFlow .measured-difference").textContent()).toMatch(/^\+3\.\d\s%/);
     expect(JSON.parse(await savedFile(page)).measured.truck?.fuelFlow ?? Object.values(JSON.parse(await savedFile(page)).measured)[0]).toBeTruthy();
   });
+
+  test("an address with broken escapes opens the page as if it named nothing", async () => {
+    const { page, complaints } = await open({ at: "#%E0%A4" });
+    await typed(page, "ratedPower", "700 kW");
+    await expect.poll(() => fieldOf(page, "ratedPower").inputValue()).toBe("700");
+    expect(complaints).toEqual([]);
+  });
 }
