@@ -47,6 +47,7 @@ export * from "./path/elements";
 export * from "./path/ratedCooler";
 export * from "./path/spray";
 export { type AttainablePoint, attainable, type BindingLimit } from "./point/attainable";
+export { leastExcessAir } from "./point/buildAtSpeed";
 export * from "./point/countingGases";
 export { type GasSource, plainGases } from "./point/gasSource";
 export { inventedOperatingBuild } from "./point/inventedOperatingBuild";

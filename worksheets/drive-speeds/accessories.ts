@@ -1,6 +1,6 @@
 import { alternatorLoad, hydraulicShaftPower, meanCurrent } from "../../lib/drive";
-import { cell } from "../../lib/graph";
-import type { ElectricCurrent, Power, RotationalSpeed } from "../../lib/quantity";
+import { cell, structure } from "../../lib/graph";
+import type { ElectricCurrent, Fraction, Power, RotationalSpeed } from "../../lib/quantity";
 import { ratedSpeed } from "../brief/cells";
 import { frontBelts } from "./beltRuns";
 import { electricalLoads } from "./budgetTables";
@@ -91,6 +91,23 @@ export const accessoryPower = cell("accessoryPower", {
   assumptions: [
     "P_k are the powers that the table of pulleys states for raw-water pump, fan, compressors and others; the coolant pump counts as the engine's friction.",
     "The high-pressure fuel pump is counted apart, since its power follows the fuel; its part of the belt's loss is left out.",
+  ],
+});
+
+/** How the accessories' power goes with the engine's speed; what is left of 1 stays. */
+export const accessoryOverSpeed = structure("accessoryOverSpeed", {
+  label: "Parts of the accessories' power that go with the engine's speed and with its cube",
+  from: { accessoryPower, alternatorPower, frontBelts, beltEfficiency },
+  compute: ({ accessoryPower, alternatorPower, frontBelts, beltEfficiency }) => {
+    if (accessoryPower === 0) return { withSpeed: 0 as Fraction, withCube: 0 as Fraction };
+    const fans = totalOf(membersOfRole(frontBelts, "fan").map(({ power }) => power));
+    const [steady, cubic] = [alternatorPower, fans].map((power) => power / beltEfficiency / accessoryPower);
+    return { withSpeed: (1 - steady! - cubic!) as Fraction, withCube: cubic as Fraction };
+  },
+  formula: "P_x(N) = P_a' + P_f'\\left(\\frac{N}{N_r}\\right)^3 + \\left(P_x - P_a' - P_f'\\right)\\frac{N}{N_r}",
+  source: "definition; affinity law for the fan",
+  assumptions: [
+    "The alternator's power P_a' stays, since the loads ask for their current at any speed; a fan's P_f' goes with the cube of the speed; pumps, compressors and what is stated otherwise keep their torque.",
   ],
 });
 

@@ -1,6 +1,6 @@
 import { blowerTorqueOverDrive, matchedBlowerTorque } from "../matching/cells";
 import { type Block, drawn, heading, lines, prose, tabulated } from "../sheet";
-import { accessoryPower, alternatorPower, electricalLoad, hydraulicPower } from "./accessories";
+import { accessoryOverSpeed, accessoryPower, alternatorPower, electricalLoad, hydraulicPower } from "./accessories";
 import { beltLoads, gripUsed } from "./beltLoads";
 import { alternatorCurve, electricalLoads, hydraulicLoads } from "./budgetTables";
 import {
@@ -45,6 +45,7 @@ export const loadBlocks: readonly Block[] = [
     beltEfficiency,
     otherAccessoryPower,
     accessoryPower,
+    accessoryOverSpeed,
     blowerTorque,
     unitLoads,
   ),

@@ -1,11 +1,15 @@
+import { leastExcessAir } from "../../lib/charge";
 import { affineWheel, type DriveSpeeds, hydraulicTorque } from "../../lib/drive";
 import { structure } from "../../lib/graph";
 import type { Density, Length, Power, PressureDifference, RotationalSpeed, Torque, VolumeFlow } from "../../lib/quantity";
+import { excessAirRatio } from "../air-demand/inputs";
 import { blowerInletPressure, blowerShaftPower } from "../boost/cells";
-import { ambientPressure, ratedSpeed } from "../brief/cells";
+import { ambientPressure, idleSpeed, ratedSpeed } from "../brief/cells";
 import { injectedVolume } from "../fuel-delivery/cells";
 import { type DeliveryPoint, deliverySweep } from "../fuel-delivery/deliverySweep";
 import { sweptAt } from "../fuel-delivery/sweptAt";
+import { fullExcessAirFrom, slowExcessAir } from "../matching/inputs";
+import { slowAirOf } from "../matching/slowAir";
 import { alternatorPower } from "./accessories";
 import { beltRuns } from "./beltRuns";
 import { type ElectricalPoint, electricalBudget } from "./budgets";
@@ -48,6 +52,10 @@ export const unitLoads = structure("unitLoads", {
     blowerInletPressure,
     ambientPressure,
     ratedSpeed,
+    idleSpeed,
+    excessAirRatio,
+    slowExcessAir,
+    fullExcessAirFrom,
     injectedVolume,
     deliverySweep,
     alternatorPower,
@@ -58,6 +66,8 @@ export const unitLoads = structure("unitLoads", {
   },
   compute: (at) => {
     const { beltRuns, ratedSpeed, ambientPressure, injectedVolume } = at;
+    const slowAir = slowAirOf(at);
+    const excessAirShare = (speed: RotationalSpeed) => leastExcessAir(at.excessAirRatio, slowAir, speed) / at.excessAirRatio;
     const stated: Stated = {
       sweep: at.deliverySweep,
       alternatorPower: at.alternatorPower,
@@ -68,7 +78,7 @@ export const unitLoads = structure("unitLoads", {
       }),
       currents: at.electricalBudget,
       speeds: beltRuns[0]!.members[0]!.at,
-      blower: { power: at.blowerShaftPower, inletPressure: at.blowerInletPressure, ambientPressure, ratedSpeed, injectedVolume },
+      blower: { power: at.blowerShaftPower, inletPressure: at.blowerInletPressure, ambientPressure, ratedSpeed, injectedVolume, excessAirShare },
     };
     const all = beltRuns.flatMap(({ belt, members }) => members.map((member) => ({ belt: belt.mark, member })));
     return all.flatMap(({ belt, member }): readonly UnitLoad[] => {
@@ -81,11 +91,11 @@ export const unitLoads = structure("unitLoads", {
       return [{ belt, unit, role, speed: speeds.rated, power, torque, torqueAt }];
     });
   },
-  formula: "M_i = \\frac{P_i}{2\\pi n_i}, \\qquad M_{bl}(N) = M_{bl}\\,\\max\\left(\\frac{V_f(N)}{V_f},\\ \\frac{p_0}{p_3}\\right)",
+  formula: "M_i = \\frac{P_i}{2\\pi n_i}, \\qquad M_{bl}(N) = M_{bl}\\,\\max\\left(\\frac{V_f(N)\\,\\lambda(N)}{V_f\\,\\lambda},\\ \\frac{p_0}{p_3}\\right)",
   source:
     "definition; affinity laws for the wheels of coolant pump and fan; conservation of mass for the blower; the fuel sheet's sweep for the fuel pump",
   assumptions: [
-    "The blower is geared to the engine, so its pressure ratio stays over speed, and the pressure before it goes with the fuel for one stroke V_f(N) of the full-load map, the excess air being kept; it sinks no lower than the air outside. That is what the map asks for: turbochargers that do not reach it leave less torque, as the match's line shows. Beyond the promised speed the torque stays, since wheels turn on when the governor takes the fuel away.",
+    "The blower is geared to the engine, so its pressure ratio stays over speed, and the pressure before it goes with the fuel for one stroke V_f(N) of the full-load map and with the least excess air λ(N), as the match has it; it sinks no lower than the air outside. That is what the map asks for: turbochargers that do not reach it leave less torque, as the match's line shows. Beyond the promised speed the torque stays, since wheels turn on when the governor takes the fuel away.",
     "The fuel pump's torque is that of the fuel sheet along its full-load map, straight between the steps; at overspeed as at the highest speed.",
     "Hydraulic pump, raw-water pump and compressors keep their torque over speed: displacement and pressure make it.",
     "Coolant pump and fan follow the square of speed in torque; an alternator gives the loads' mean current, or all it can where that is less.",

@@ -149,6 +149,28 @@ export const chokeMarginWanted = setting("chokeMarginWanted", {
   note: "Of the flow at choke, where efficiency has already fallen: common practice, no source.",
 });
 
+export const slowExcessAir = setting("slowExcessAir", {
+  label: "Excess air ratio at idle, at least",
+  symbol: "\\lambda_0",
+  kind: "ratio",
+  unit: "",
+  value: 1.4,
+  span: [1.05, 4],
+  step: 0.05,
+  note: "What the air sheet asks for is chosen for heat, which comes with power; a slow engine need only not smoke, for which 1.3 to 1.5 does: common practice, no source. Set it to the air sheet's to keep that at all speeds.",
+});
+
+export const fullExcessAirFrom = setting("fullExcessAirFrom", {
+  label: "Engine speed from which the air sheet's excess air is kept, over the promised one",
+  symbol: "\\nu_\\lambda",
+  kind: "fraction",
+  unit: "%",
+  value: 65,
+  span: [20, 100],
+  step: 1,
+  note: "Straight line from idle to there. About the speed at which the torque reaches its plateau: common practice, no source.",
+});
+
 export const backPressureLimit = setting("backPressureLimit", {
   label: "Exhaust pressure before the turbines allowed",
   symbol: "p_{6,lim}",

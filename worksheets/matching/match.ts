@@ -12,6 +12,9 @@ import { structure } from "../../lib/graph";
 import type { Fraction, MassFlow, Ratio, Temperature, ThermalConductance } from "../../lib/quantity";
 import { demandBuild } from "../boost/demand";
 import { blowerHighestSpeed, blowerOutletLimit, peakPressureLimit, turbineInletLimit } from "../boost/inputs";
+import { heatCarrier, idleSpeed, ratedSpeed } from "../brief/cells";
+import { accessoryOverSpeed } from "../drive-speeds/accessories";
+import { chargeCooledBy } from "../marine-cooling/inputs";
 import { bankA, bankB } from "./banks";
 import { fuelLimits } from "./fuelLimits";
 import {
@@ -27,11 +30,14 @@ import {
   coolerAirShare,
   coolerArrangement,
   coolerSinkTimes,
+  fullExcessAirFrom,
   intercoolerMatchFlow,
+  slowExcessAir,
   sprayEvaporated,
   sprayFlow,
   sprayTemperature,
 } from "./inputs";
+import { slowAirOf } from "./slowAir";
 
 /** Engine, chosen parts in their order, and what must not be passed. */
 export const matchBuild = structure("matchBuild", {
@@ -59,6 +65,13 @@ export const matchBuild = structure("matchBuild", {
     turbineInletLimit,
     backPressureLimit,
     peakPressureLimit,
+    idleSpeed,
+    ratedSpeed,
+    slowExcessAir,
+    fullExcessAirFrom,
+    accessoryOverSpeed,
+    heatCarrier,
+    chargeCooledBy,
   },
   compute: (at): OperatingBuild => {
     const { demandBuild: engine } = at;
@@ -118,14 +131,21 @@ export const matchBuild = structure("matchBuild", {
         highestPeakPressure: at.peakPressureLimit,
         external: at.fuelLimits,
       },
+      overSpeed: {
+        statedAt: at.ratedSpeed,
+        accessories: at.accessoryOverSpeed,
+        coolingStreams: at.heatCarrier === "seaWater" && at.chargeCooledBy === "sea",
+        slowExcessAir: slowAirOf(at),
+      },
     };
   },
   formula: "\\text{inputs gathered}",
   source:
     "definition; coolers by transfer units after W. M. Kays, A. L. London, Compact Heat Exchangers (from memory): UA = UA_r/(s_k (ṁ_r/ṁ)^0.8 + 1 − s_k)",
   assumptions: [
-    "Engine, intake, blower, exhaust pipe, fuel and accessories are those of the other sheets; the accessories take at every speed what they take at the promised one.",
-    "Outside air reaches both coolers alike. Water passes the aftercooler first and the intercooler then, as on the boost sheet, and keeps the flow that it has at the promised speed.",
+    "Engine, intake, blower, exhaust pipe, fuel and accessories are those of the other sheets. At other speeds the alternator takes the same power, a fan goes with the cube of the speed, and what else hangs on the belts with the speed.",
+    "Up to the speed from which the air sheet's excess air is kept, the least lies on a straight line from that at idle.",
+    "Outside air reaches both coolers alike. Water passes the aftercooler first and the intercooler then, as on the boost sheet. The sea water's flow goes with the engine's speed, and so does what it takes from the coolers; that of a loop and of air stays.",
     "What stands in the path twice, such as a second aftercooler, is another one alike.",
   ],
 });

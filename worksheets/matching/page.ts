@@ -165,10 +165,10 @@ export const matchingPage: Sheet = {
       sprayTaken,
     ),
     heading("Other speeds, other heights, other ways"),
-    prose`The air outside, ${ambientTemperature} at ${altitude} and ${ambientPressure}, goes through all of it: thinner air turns the wheels faster for the same work and leaves less of it. What the parts give at other speeds and heights, and what turbochargers or blower would give alone, is worked out when the hand rests. The fuel sheet's full-load map should lie a little under what is given here at every speed, since more fuel than the air can burn is smoke; its figure draws the two together.`,
+    prose`The air outside, ${ambientTemperature} at ${altitude} and ${ambientPressure}, goes through all of it: thinner air turns the wheels faster for the same work and leaves less of it. What the parts give at other speeds and heights, and what turbochargers or blower would give alone, is worked out when the hand rests. A slow engine need only not smoke: below ${inputs.fullExcessAirFrom} of the promised speed the least excess air falls from ${excessAirRatio} to ${inputs.slowExcessAir} at idle. The fuel sheet's full-load map should lie a little under what is given here at every speed, since more fuel than the air can burn is smoke; its figure draws the two together.`,
     drawn(figures, "powerOverAltitude"),
     drawn(figures, "arrangementsCompared"),
-    ...lines(speedRun, altitudeRun, arrangements),
+    ...lines(inputs.slowExcessAir, inputs.fullExcessAirFrom, speedRun, altitudeRun, arrangements),
     heading("How the match is closed"),
     prose`Air, exhaust, shafts and fuel depend on each other all round. They are solved as one; what is left open is ${matchResidual}, after ${matchIterations} steps.`,
     ...lines(

@@ -102,3 +102,25 @@ export function coolingEffectiveness(cooling: RatedCooling, massFlow: MassFlow, 
   const ratio = least / Math.max(chargeCapacityRate, sinkCapacityRate);
   return ((cooling.law(conductance / least, ratio) * least) / chargeCapacityRate) as Ratio;
 }
+
+/**
+ * A charge cooler with another flow of its sink [W/K]: both the sink's capacity for heat and its side of the conductance
+ * follow, UA = UA_r/(s (ṁ_r/ṁ)^0.8 + (1 − s) f^−0.8), f the sink's flow over that of the rated point.
+ *
+ * @param cooling the cooler, as ratedCooling gives it
+ * @param flow flow of the sink over that of the rated point [–], above 0
+ * @throws RangeError if the flow is not above zero
+ * @source F. P. Incropera et al., Fundamentals of Heat and Mass Transfer (exponent 0.8 of turbulent flow in passages, from memory)
+ * @example coolingEffectiveness(coolingAtSinkFlow(ratedCooling({ massFlow: 1, effectiveness: 0.8, chargeCapacityRate: 1010, sinkCapacityRate: 8000, chargeSideShare: 0.8 }, 300), 0.5), 1, 1010) // 0.75382
+ */
+export function coolingAtSinkFlow(cooling: RatedCooling, flow: Ratio): RatedCooling {
+  requirePositive("coolingAtSinkFlow: flow", flow);
+  const { conductance, chargeSideShare, sinkCapacityRate } = cooling;
+  const resistance = chargeSideShare + (1 - chargeSideShare) * flow ** -0.8; // over that of the rated point
+  return {
+    ...cooling,
+    conductance: (conductance / resistance) as ThermalConductance,
+    chargeSideShare: (chargeSideShare / resistance) as Fraction,
+    sinkCapacityRate: (sinkCapacityRate * flow) as ThermalConductance,
+  };
+}

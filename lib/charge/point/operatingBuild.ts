@@ -1,6 +1,7 @@
 import type { RatedRestriction } from "../../engine";
 import type { DieselFuel } from "../../fluid";
 import type {
+  Fraction,
   KindName,
   MassFlow,
   Power,
@@ -52,6 +53,28 @@ export interface OperatingLimits {
   readonly external?: readonly ExternalLimit[];
 }
 
+/** What of a build goes with the engine's speed; everything else is the same at all speeds. */
+export interface OverSpeed {
+  /** crankshaft speed for which the build states what it states [rev/s], above 0 */
+  readonly statedAt: RotationalSpeed;
+  /** parts of accessoryPower that go with the speed and with its cube, together at most 1; the rest stays; none if left out [–] */
+  readonly accessories?: { readonly withSpeed: Fraction; readonly withCube: Fraction };
+  /** whether a pump on the crank moves what cools the charge, so that its flow goes with the speed; false if left out */
+  readonly coolingStreams?: boolean;
+  /** least excess air of a slow engine, below that of the limits; the same at all speeds if left out */
+  readonly slowExcessAir?: SlowExcessAir;
+}
+
+/** Least air of a slow engine: level up to one speed, and from there on a straight line to that of the limits at another. */
+export interface SlowExcessAir {
+  /** least air over the air for complete combustion [–], 1 to 5 */
+  readonly leastExcessAirRatio: Ratio;
+  /** crankshaft speed up to which it holds [rev/s], above 0 */
+  readonly upTo: RotationalSpeed;
+  /** crankshaft speed from which that of the limits holds [rev/s], not below upTo */
+  readonly fullFrom: RotationalSpeed;
+}
+
 /** An engine with chosen parts: everything from the open air to the exhaust pipe, and what must not be passed. */
 export interface OperatingBuild {
   /** the open air */
@@ -70,6 +93,8 @@ export interface OperatingBuild {
   /** whether an exhaust pressure below the manifold's pushes the pistons (true) or is lost in the valves (false) */
   readonly pumpingGainCounts: boolean;
   readonly limits: OperatingLimits;
+  /** what of all this goes with the engine's speed; nothing if left out */
+  readonly overSpeed?: OverSpeed;
 }
 
 /** What the engine is asked for: as much fuel as its air allows, or a power at the flywheel, or a flow of fuel. */

@@ -36,11 +36,11 @@ export interface OperatingQuestion {
  */
 export function operatingPoint(
   build: OperatingBuild,
-  { engineSpeed, load = fullLoad(build), near }: OperatingQuestion,
+  { engineSpeed, load, near }: OperatingQuestion,
   gases?: GasSource,
 ): OperatingPoint {
   const cold = operatingSetting(build, engineSpeed, gases);
-  const closure = closureOf(load);
+  const closure = closureOf(load ?? fullLoad(cold.build));
   return describePoint(
     solvedOrRefused(() => {
       if (near === undefined) return requireCharging(solved(cold, closure));

@@ -3,6 +3,7 @@ import { requireNotNegative, requirePositive, requireWithin } from "../../quanti
 import type { RotationalSpeed } from "../../quantity/kinds";
 import type { BlowerElement, ChargeElement, CompressorBankElement, CoolerElement } from "../path/elements";
 import { requireTurbine } from "../turbineField";
+import { buildAtSpeed, requireOverSpeed } from "./buildAtSpeed";
 import { type GasSource, keptGases, plainGases } from "./gasSource";
 import { limitsOf } from "./limits";
 import type { OperatingBuild } from "./operatingBuild";
@@ -35,15 +36,16 @@ export function operatingSetting(
 ): OperatingSetting {
   requireBuild(build, engineSpeed);
   const gases = keptGases(source, build.fuel);
+  const there = buildAtSpeed(build, engineSpeed);
   return {
-    build,
+    build: there,
     surroundings: build.surroundings,
     engineSpeed,
     gas: gases.charge(build.surroundings.humidityRatio),
     moistGas: gases.charge,
     burnt: gases.burnt,
     stoichiometric: stoichiometricAirFuelRatio(build.fuel),
-    limits: limitsOf(build),
+    limits: limitsOf(there),
     warmers: warmersOf(build.path),
     bypassesOpen: blowersOf(build.path).map((element) => bypassOf(element) === "open"),
     tolerance: tolerances.answer,
@@ -53,10 +55,16 @@ export function operatingSetting(
 /** Residuals left in an answer, in what is only compared with one, and in a step on the way to one [–]. */
 export const tolerances = { answer: 1e-10, comparison: 1e-6, step: 1e-4 } as const;
 
-/** A setting at another speed, its build known to make sense, its gases and limits made. */
-export function atSpeed(setting: OperatingSetting, engineSpeed: RotationalSpeed): OperatingSetting {
+/** The setting of a build at another speed, the build known to make sense, its gases made. */
+export function atSpeed(
+  setting: OperatingSetting,
+  build: OperatingBuild,
+  engineSpeed: RotationalSpeed,
+): OperatingSetting {
   requirePositive("operatingPoint: engineSpeed", engineSpeed, "rev/s");
-  return { ...setting, engineSpeed };
+  if (!build.overSpeed) return { ...setting, engineSpeed };
+  const there = buildAtSpeed(build, engineSpeed);
+  return { ...setting, engineSpeed, build: there, limits: limitsOf(there) };
 }
 
 function requireBuild(build: OperatingBuild, engineSpeed: RotationalSpeed): void {
@@ -77,6 +85,7 @@ function requireBuild(build: OperatingBuild, engineSpeed: RotationalSpeed): void
   requirePositive("operatingPoint: exhaustPipe density", exhaustPipe.density, "kg/m³");
   requireNotNegative("operatingPoint: exhaustPipe pressureLoss", exhaustPipe.pressureLoss, "Pa");
   requireWithin("operatingPoint: leastExcessAirRatio", limits.leastExcessAirRatio, [1, 5]);
+  if (build.overSpeed) requireOverSpeed(build.overSpeed);
   for (const bank of banksOf(build.path)) requireBank(bank);
   for (const element of build.path) if (element.kind === "cooler") requireCooler(element);
   for (const blower of blowersOf(build.path)) {

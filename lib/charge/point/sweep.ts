@@ -54,7 +54,7 @@ export function sweep(
   const common = operatingSetting(build, first, gases);
   let before: Before | undefined;
   return speeds.map((engineSpeed): SweepPoint => {
-    const setting = atSpeed(common, engineSpeed);
+    const setting = atSpeed(common, build, engineSpeed);
     try {
       const found: Climb = (before && followed(setting, before)) ?? solvedOrRefused(() => climb(setting), "attainable");
       before = remembered(found, engineSpeed, before);
