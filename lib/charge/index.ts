@@ -8,7 +8,6 @@ export {
   blowerWorkPerTurn,
 } from "./blower";
 export * from "./blowerLeakage";
-export * from "./chargeAtSink";
 export {
   type ChargeCooler,
   type Condensate,
@@ -31,7 +30,6 @@ export * from "./correctedFlow";
 export * from "./demandBuild";
 export * from "./demandHeatBalance";
 export * from "./demandPoint";
-export * from "./heldTurbine";
 export * from "./inventedBuild";
 export type {
   CompressorField,

@@ -65,6 +65,17 @@ describe("the heat balance at the speed and load set", () => {
     expect(solved).toBeGreaterThan(30);
   });
 
+  test("is the same on both curves for the same speed and power", () => {
+    for (const speed of [0.5, 0.75, 0.9]) {
+      const propeller = solvedIn(boat, "propeller", speed);
+      const most = solvedIn(boat, "fullLoad", speed);
+      const { balance } = solvedIn(boat, "fullLoad", speed, propeller.brakePower / most.brakePower);
+      for (const { key, power: own } of propeller.balance.lines) {
+        expect(Math.abs(power(balance, key) - own) / balance.fuel, key).toBeLessThan(1e-6);
+      }
+    }
+  });
+
   test("on full load has the power of the match at the promised speed", () => {
     for (const evaluation of evaluations) {
       expect(solvedIn(evaluation, "fullLoad", 1).brakePower).toBeCloseTo(evaluation.require(attainablePower), 6);

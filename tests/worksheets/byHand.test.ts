@@ -30,6 +30,7 @@ import * as circuit from "../../worksheets/marine-cooling/circuit";
 import * as heats from "../../worksheets/marine-cooling/heats";
 import * as marineIn from "../../worksheets/marine-cooling/inputs";
 import { rawWaterFlow } from "../../worksheets/marine-cooling/rawWater";
+import { matched } from "../../worksheets/matching/solved";
 import { demoIn } from "./demo";
 
 const { PI, exp, log, sqrt } = Math;
@@ -269,26 +270,29 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   const centres = Math.hypot(blower.x, blower.y);
   const twoPulleys = 2 * centres + (PI * (large + small)) / 2 + (large - small) ** 2 / (4 * centres);
 
-  // Heat to the sea, from the sheet's flows and temperatures
-  const walls = at(boostIn.wallHeatShare) * at(air.fuelFlow) * heatingValue;
-  const bearings = compressorPower * (1 / at(boostIn.turbochargerMechanicalEfficiency) - 1);
-  const jacketAndOil = walls * (1 - at(marineIn.wallHeatRadiated)) + friction + bearings;
+  // Heat to the sea, from the flows and temperatures of the chosen parts
+  const parts = at(matched);
+  const after = (name: string) => parts.stations.find((station) => station.name === `After ${name}`)!.temperature;
+  const walls = at(boostIn.wallHeatShare) * parts.fuelFlow * heatingValue;
+  const bank = parts.airFlow * cpAir * (after("first bank") - outside);
+  const bearings = bank * (1 / at(boostIn.turbochargerMechanicalEfficiency) - 1);
+  const rubbing =
+    at(airIn.frictionShare) * (0.137e5 + parts.peakPressure / 200 + 0.162e5 * 2 * at(brief.stroke) * speed) * cyclesTimesVolume;
+  const jacketAndOil = walls * (1 - at(marineIn.wallHeatRadiated)) + rubbing + bearings;
   const gear = (1 - at(marineIn.gearEfficiency)) * power;
   const coolers =
-    at(air.airFlow) *
-    cpAir *
-    (at(boost.compressorOutletTemperature) -
-      at(boost.blowerInletTemperature) +
-      at(boost.blowerOutletTemperature) -
-      at(boost.manifoldTemperature));
+    parts.airFlow * cpAir * (after("first bank") - after("intercooler") + after("blower") - after("aftercooler"));
   const dryAir = at(air.airFlow) / (1 + humidity);
   const manifoldVapour = saturated(at(boost.manifoldTemperature));
   const held = (0.622 * manifoldVapour) / (at(boost.manifoldPressure) - manifoldVapour);
   const condensed = dryAir * Math.max(0, humidity - held); // all of it at the end of the path
+  const partsVapour = saturated(parts.manifoldTemperature);
+  const partsHeld = (0.622 * partsVapour) / (parts.manifoldPressure - partsVapour);
+  const condensedByParts = (parts.airFlow / (1 + humidity)) * Math.max(0, humidity - partsHeld);
   // throttled fuel: expansion 0.00085 per kelvin
   const fromFuel =
     (returned * at(air.fuelFlow) + leakage) * (rail / fuelDensity) * (1 - 0.00085 * at(fuelIn.fuelTemperature));
-  const seaHeat = jacketAndOil + gear + coolers + condensed * latentHeat + fromFuel;
+  const seaHeat = jacketAndOil + gear + coolers + condensedByParts * latentHeat + fromFuel;
   // Pump on its line: Δp0 (n/nr)(1 − q/q0) = ρ g z + K q², with K from the rows of the line
   const pumpSpeed = (speed * at(driveIn.rawWaterDriverTeeth)) / at(driveIn.rawWaterDrivenTeeth);
   const carried = at(marineIn.rawWaterFilling) * at(marineIn.rawWaterDisplacement) * pumpSpeed;
@@ -304,8 +308,8 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
 
   // Wet exhaust: two streams that mix, the gas at 1085 J/(kg·K) between 60 and 450 °C
   const mixRise =
-    (exhaustFlow * 1085 * (at(boost.turbineOutletTemperature) - at(circuit.rawWaterDischarge))) /
-    (exhaustFlow * 1085 + seaFlow * cSea);
+    (parts.exhaustFlow * 1085 * (parts.pipeTemperature - at(circuit.rawWaterDischarge))) /
+    (parts.exhaustFlow * 1085 + seaFlow * cSea);
 
   // Boat: the duty's mean, the shaft, and the warmth of the room
   const meanPower =
@@ -314,7 +318,7 @@ function reckoned(installation: "vehicle" | "boat"): Readonly<Record<string, Lin
   const shaftTorque = (at(marineIn.gearEfficiency) * power * at(dutyIn.gearRatio)) / (2 * PI * speed);
   const surfaceHeat =
     walls * at(marineIn.wallHeatRadiated) +
-    at(boost.blowerShaftPower) * (1 - at(boostIn.blowerMechanicalEfficiency)) +
+    parts.blowers[0]!.shaftPower * (1 - at(boostIn.blowerMechanicalEfficiency)) +
     at(dutyIn.otherRoomHeat);
   const weather = at(dutyIn.outsideAir);
   const roomRise = surfaceHeat / ((barometer / 287 / weather) * 1010 * at(dutyIn.roomAirFlow));

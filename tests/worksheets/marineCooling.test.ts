@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { operatingPoint } from "../../lib/charge";
 import { isRefusal, Refusal } from "../../lib/graph";
+import type { Power, Ratio, RotationalSpeed } from "../../lib/quantity";
 import { derating } from "../../worksheets/boat-duty/derating";
 import { exhaustBackPressure, wetExhaustTemperature } from "../../worksheets/boat-duty/exhaust";
 import { expansionRatio, manifoldTemperature, turbineInletPressure } from "../../worksheets/boost/cells";
@@ -14,12 +16,15 @@ import {
   marineCircuit,
   rawWaterDischarge,
 } from "../../worksheets/marine-cooling/circuit";
-import { propellerCurve } from "../../worksheets/marine-cooling/curve";
+import { marineBalance } from "../../worksheets/marine-cooling/balance";
+import { curvePointAt, propellerCurve } from "../../worksheets/marine-cooling/curve";
+import { coldCircuit } from "../../worksheets/marine-cooling/cold";
 import { failures } from "../../worksheets/marine-cooling/failures";
-import { rawWaterLine, seaTemperature } from "../../worksheets/marine-cooling/inputs";
+import { coldSeaTemperature, rawWaterLine, seaTemperature } from "../../worksheets/marine-cooling/inputs";
 import { rawWaterFlow, rawWaterState } from "../../worksheets/marine-cooling/rawWater";
-import { attainablePower } from "../../worksheets/matching/cells";
-import { attained } from "../../worksheets/matching/solved";
+import { attainablePower, matchedExcessAir } from "../../worksheets/matching/cells";
+import { matchBuild } from "../../worksheets/matching/match";
+import { attained, matched } from "../../worksheets/matching/solved";
 import { graph, program } from "../../worksheets/model";
 import { demo } from "./demo";
 
@@ -143,32 +148,93 @@ describe("branches of the raw-water line that lie beside each other", () => {
 });
 
 describe("the propeller's curve of the demo's boat", () => {
-  const curve = answer(evaluation.require(propellerCurve) as never) as ReturnType<typeof Array.prototype.slice>;
+  const later = evaluation.require(propellerCurve);
+  const curve = later.answer().map((point) => {
+    if ("refused" in point) throw new Error(point.refused);
+    return point;
+  });
 
   test("closes its heat balance to the last watt at every speed", () => {
     expect(curve).toHaveLength(9);
     for (const point of curve) {
-      expect(point.refused).toBeUndefined();
       const { fuel, lines } = point.balance;
-      const sum = lines.reduce((total: number, { power }: { power: number }) => total + power, 0);
+      const sum = lines.reduce((total, { power }) => total + power, 0);
       expect(Math.abs(fuel - sum)).toBeLessThan(1e-3);
-      const shaft = lines.find(({ key }: { key: string }) => key === "shaft").power;
+      const shaft = lines.find(({ key }) => key === "shaft")!.power;
       expect(shaft).toBeCloseTo(0.97 * point.brakePower, 3);
     }
   });
 
   test("has more of the fuel in the walls the lighter the load, and all of it at the promised share at the end", () => {
     const shares = curve.map(({ wallShare }) => wallShare);
-    for (let i = 1; i < shares.length; i++) expect(shares[i]).toBeLessThan(shares[i - 1]);
-    expect(shares.at(-1)).toBeCloseTo(inputs.wallHeatShare as number, 3);
+    for (let i = 1; i < shares.length; i++) expect(shares[i]!).toBeLessThan(shares[i - 1]!);
+    expect(shares.at(-1)! / (inputs.wallHeatShare as number)).toBeCloseTo(1, 9);
   });
 
   test("draws more sea water and warms it more with every step", () => {
     for (let i = 1; i < curve.length; i++) {
-      expect(curve[i].rawWaterFlow).toBeGreaterThan(curve[i - 1].rawWaterFlow);
-      expect(curve[i].seaDischarge).toBeGreaterThan(curve[i - 1].seaDischarge);
+      const [slow, fast] = [curve[i - 1]!.circuits!, curve[i]!.circuits!];
+      expect(fast.rawWaterFlow).toBeGreaterThan(slow.rawWaterFlow);
+      expect(fast.seaDischarge).toBeGreaterThan(slow.seaDischarge);
     }
   });
+
+  test("is the match at every speed: equal air, fuel and heat for the same speed, power and wall heat, begun from nothing", () => {
+    const build = evaluation.require(matchBuild);
+    for (const { speed: engineSpeed, brakePower, wallShare, excessAirRatio, balance } of curve) {
+      const engine = { ...build.engine, heatToWallsShare: wallShare };
+      const load = { kind: "brakePower", brakePower } as const;
+      const match = operatingPoint({ ...build, engine }, { engineSpeed, load });
+      expect(excessAirRatio / match.excessAirRatio).toBeCloseTo(1, 6);
+      expect(balance.fuel / match.powers.fuel).toBeCloseTo(1, 6);
+      const coolers = match.coolers.reduce((sum, { heat }) => sum + heat, 0);
+      const line = (key: string) => balance.lines.find((each) => each.key === key)!.power;
+      expect((line("intercooler") + line("aftercooler")) / coolers).toBeCloseTo(1, 5);
+      // The sheet of the match takes the share of the promised power at every speed, and differs by what that makes.
+      const own = operatingPoint(build, { engineSpeed, load });
+      expect(Math.abs(excessAirRatio / own.excessAirRatio - 1)).toBeLessThan(0.03);
+    }
+  });
+
+  test("ends where the sheet stands: the match at the promised power, its heat, line and exhaust", () => {
+    const end = curve.at(-1)!;
+    const { circuits, balance } = end;
+    expect(end.excessAirRatio / evaluation.require(matchedExcessAir)).toBeCloseTo(1, 9);
+    for (const { key, power } of evaluation.require(marineBalance).lines) {
+      expect(Math.abs(balance.lines.find((each) => each.key === key)!.power - power) / balance.fuel, key).toBeLessThan(1e-9);
+    }
+    expect(circuits!.rawWaterFlow).toBeCloseTo(evaluation.require(rawWaterFlow), 12);
+    expect(circuits!.seaDischarge).toBeCloseTo(evaluation.require(rawWaterDischarge), 6);
+    expect(circuits!.jacket).toBeCloseTo(evaluation.require(jacketReaches), 6);
+    expect(circuits!.mixedExhaust).toBeCloseTo(evaluation.require(wetExhaustTemperature), 6);
+  });
+
+  test("names a limit of the match that it passes, and what the parts reach where the propeller takes more", () => {
+    const tight = moved({ bankATurbineArea: 7e-4 });
+    const lean = tight.require(propellerCurve).answer().filter((point) => "passed" in point && point.passed.length > 0);
+    expect(lean.length).toBeGreaterThan(0);
+    const heavy = { ...later.from, fuelPropellerExponent: 1.5 as Ratio, ratedPower: (3 * later.from.ratedPower) as Power };
+    const words = curvePointAt(heavy, 20 as RotationalSpeed);
+    expect("refused" in words ? words.refused : "").toMatch(/^at 1200 rev\/min the propeller takes .* kW, and the chosen parts reach .* kW, where .* stops them$/);
+  });
+
+  test("has no answer, nor has any heat of the sheet, where the parts have no balance at the promised power", () => {
+    const small = moved({ ratedPower: 8e5 });
+    for (const cell of [marineBalance, jacketReaches, wetExhaustTemperature] as const) {
+      const value = small.get(cell as typeof jacketReaches);
+      expect(isRefusal(value) ? value.message : "").toMatch(/do not carry the promised 800 kW at 2400 rev\/min; they reach \d+ kW, where .* stops them: choose/);
+    }
+  });
+});
+
+test("the coldest sea is the whole notebook with the sea as cold, but for the sea water's density", () => {
+  const cold = evaluation.require(coldCircuit);
+  const sea = moved({ seaTemperature: evaluation.require(coldSeaTemperature) });
+  expect(cold.engine.manifoldTemperature).toBeCloseTo(sea.require(matched).manifoldTemperature, 1);
+  expect(cold.engine.excessAirRatio / sea.require(matchedExcessAir)).toBeCloseTo(1, 3);
+  expect(cold.heat / sea.require(marineCircuit).heat).toBeCloseTo(1, 2);
+  expect(cold.jacket!.hot).toBeCloseTo(sea.require(jacketReaches), 1);
+  expect(cold.engine.excessAirRatio).toBeGreaterThan(evaluation.require(matchedExcessAir));
 });
 
 describe("what fails in the demo's boat", () => {

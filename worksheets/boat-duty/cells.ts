@@ -19,7 +19,7 @@ import type {
   RotationalSpeed,
   Temperature,
 } from "../../lib/quantity";
-import { airFlow, fuelFlow, indicatedPower } from "../air-demand/cells";
+import { fuelFlow, indicatedPower } from "../air-demand/cells";
 import {
   ambientPressure,
   ambientTemperature,
@@ -31,7 +31,7 @@ import {
 } from "../brief/cells";
 import { dutyCycle, fuelPropellerExponent } from "../fuel-delivery/inputs";
 import { propellerAt } from "../fuel-delivery/propellerAt";
-import { roomHeat } from "../marine-cooling/balance";
+import { ownEngine, roomHeat } from "../marine-cooling/balance";
 import { gearEfficiency, seaTemperature } from "../marine-cooling/inputs";
 import { dryExhaust } from "./dryExhaust";
 import {
@@ -54,17 +54,17 @@ import { ratings } from "./ratings";
 /** Heat in the engine room beside the engine's own surface. */
 export const engineRoom = structure("engineRoom", {
   label: "Engine room by the ship-ventilation standard",
-  from: { ratedPower, airFlow, otherRoomHeat, dryExhaust, exhaustKind },
+  from: { ratedPower, ownEngine, otherRoomHeat, dryExhaust, exhaustKind },
   compute: ({
     ratedPower,
-    airFlow,
+    ownEngine,
     otherRoomHeat,
     dryExhaust,
     exhaustKind,
   }): EngineRoomAir & { readonly otherHeat: Power } => {
     const otherHeat = (otherRoomHeat + (exhaustKind === "dry" ? dryExhaust.heat : 0)) as Power;
     return {
-      ...engineRoomAir({ power: ratedPower, strokes: 4 as Count, otherHeat, combustionAir: airFlow }),
+      ...engineRoomAir({ power: ratedPower, strokes: 4 as Count, otherHeat, combustionAir: ownEngine.airFlow }),
       otherHeat,
     };
   },
@@ -73,7 +73,7 @@ export const engineRoom = structure("engineRoom", {
   source: "ISO 8861:1998 (formula and numbers from memory)",
   assumptions: [
     "35 °C outside and 12.5 K of rise are the standard's; it is made for ships, and small craft have rules of their own.",
-    "The engine's own air is what the sheet of the air demand asks for.",
+    "The engine's own air is what the chosen parts pass at the promised power.",
   ],
 });
 
@@ -222,7 +222,7 @@ export const dutyCurve = structure("dutyCurve", {
   source:
     "propeller law from similar flow; full-load line as a parabola, common practice, no source; Willans' line for the fuel",
   assumptions: [
-    "Fuel by Willans' line from the promised point: losses go with the square of the speed. The solved engine stands in the curve of the heat balance.",
+    "Fuel by Willans' line from the promised point: losses go with the square of the speed. That is what the promise asks for; the chosen parts stand in the heat balance along the curve.",
   ],
 });
 

@@ -1,14 +1,14 @@
 import { laggedPipe } from "../../lib/cooling";
 import { cell, structure } from "../../lib/graph";
 import type { Fraction, HeatTransferCoefficient, Temperature } from "../../lib/quantity";
-import { turbineOutletTemperature } from "../boost/cells";
+import { ownEngine } from "../marine-cooling/balance";
 import { dryBore, dryInRoom, exhaustKind, lagging, laggingConductivity, outsideAir, surfaceLimit } from "./inputs";
 
 /** Surface of a lagged dry pipe in the engine room, and its heat. */
 export const dryExhaust = structure("dryExhaust", {
   label: "Dry pipe with its lagging",
   from: {
-    turbineOutletTemperature,
+    ownEngine,
     outsideAir,
     dryBore,
     dryInRoom,
@@ -19,7 +19,7 @@ export const dryExhaust = structure("dryExhaust", {
   },
   compute: (at) =>
     laggedPipe({
-      gasTemperature: at.turbineOutletTemperature,
+      gasTemperature: at.ownEngine.pipeTemperature,
       roomTemperature: (at.outsideAir + 12.5) as Temperature, // the rise for which the standard lays rooms out
       pipeDiameter: at.dryBore,
       thickness: at.lagging,

@@ -3,18 +3,15 @@ import {
   type ExhaustMixInputs,
   exhaustMixSaturated,
   exhaustMixWithoutEvaporation,
-  exhaustVapourFraction,
   pipeVelocity,
 } from "../../lib/cooling";
-import { burntGas, seaWater } from "../../lib/fluid";
 import { cell, structure } from "../../lib/graph";
 import type { Length, MassFlow, PressureDifference, Temperature } from "../../lib/quantity";
-import { excessAirRatioMet } from "../air-demand/cells";
-import { exhaustFlow, turbineOutletTemperature } from "../boost/cells";
-import { demand } from "../boost/demand";
-import { ambientHumidityRatio, ambientPressure } from "../brief/cells";
+import { ambientPressure } from "../brief/cells";
 import { fuelInUse } from "../fuel-delivery/pumpWork";
+import { ownEngine } from "../marine-cooling/balance";
 import { rawWaterDischarge } from "../marine-cooling/circuit";
+import { exhaustMixOf } from "../marine-cooling/exhaustMix";
 import {
   exhaustHose,
   exhaustVelocityLimit,
@@ -41,15 +38,12 @@ export interface WetExhaust {
 export const wetExhaust = structure("wetExhaust", {
   label: "Exhaust and the sea water led into it",
   from: {
-    exhaustFlow,
-    turbineOutletTemperature,
+    ownEngine,
     rawWaterFlow,
     rawWaterDischarge,
     seaTemperature,
     salinity,
     ambientPressure,
-    excessAirRatioMet,
-    ambientHumidityRatio,
     fuelInUse,
   },
   compute: (at): WetExhaust => {
@@ -58,23 +52,12 @@ export const wetExhaust = structure("wetExhaust", {
         `wetExhaust: the sea water would reach ${celsius(at.rawWaterDischarge)} in the exchangers and boil; give it more flow or less heat`,
       );
     }
-    const mix = {
-      excessAirRatio: at.excessAirRatioMet,
-      humidityRatio: at.ambientHumidityRatio,
-      fuel: at.fuelInUse,
-    };
-    const sea = seaWater(at.salinity);
-    const inputs = {
-      gas: burntGas(mix),
-      gasFlow: at.exhaustFlow,
-      gasTemperature: at.turbineOutletTemperature,
-      // The pump draws its volume at the sea's temperature; the mass stays.
-      waterFlow: (at.rawWaterFlow * sea.density(at.seaTemperature)) as MassFlow,
-      waterTemperature: at.rawWaterDischarge,
-      waterSpecificHeat: sea.specificHeat(at.seaTemperature),
-      pressure: at.ambientPressure,
-      vapourFraction: exhaustVapourFraction(mix),
-    };
+    const inputs = exhaustMixOf(
+      at.ownEngine,
+      { ...at, discharge: at.rawWaterDischarge },
+      at.fuelInUse,
+      at.ambientPressure,
+    );
     return { inputs, none: exhaustMixWithoutEvaporation(inputs), saturated: exhaustMixSaturated(inputs) };
   },
   formula:
@@ -140,9 +123,8 @@ export const exhaustBackPressure = cell("exhaustBackPressure", {
   kind: "pressureDifference",
   hint: "duct",
   symbol: "\\Delta p_7",
-  from: { demand, ambientPressure },
-  compute: ({ demand, ambientPressure }) =>
-    (demand.exhaust.turbineOutletPressure - ambientPressure) as PressureDifference,
+  from: { ownEngine, ambientPressure },
+  compute: ({ ownEngine, ambientPressure }) => (ownEngine.pipePressure - ambientPressure) as PressureDifference,
   formula: "\\Delta p_7 = p_7 - p_0",
   source: "definition; the loss at the flow stated, carried to this flow and density by the charge path",
   limits: [{ component: "turbines", side: "most", bound: exhaustPressureLimit }],

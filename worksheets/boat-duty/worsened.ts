@@ -4,9 +4,18 @@ import type { PressureDifference, Temperature } from "../../lib/quantity";
 
 /** The build with a cooling stream that many kelvin warmer. */
 export function withSink(build: OperatingBuild, rise: number): OperatingBuild {
+  return withSinks(build, (usual) => (usual + rise) as Temperature);
+}
+
+/** The build with a cooling stream of a temperature. */
+export function withSinkAt(build: OperatingBuild, temperature: Temperature): OperatingBuild {
+  return withSinks(build, () => temperature);
+}
+
+function withSinks(build: OperatingBuild, at: (usual: Temperature) => Temperature): OperatingBuild {
   const path = build.path.map((element) => {
     if (element.kind !== "cooler") return element;
-    const sinkTemperature = (element.cooling.sinkTemperature + rise) as Temperature;
+    const sinkTemperature = at(element.cooling.sinkTemperature);
     return { ...element, cooling: { ...element.cooling, sinkTemperature } };
   });
   return { ...build, path };

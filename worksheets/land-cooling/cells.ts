@@ -26,7 +26,6 @@ import type {
   Velocity,
   VolumeFlow,
 } from "../../lib/quantity";
-import { demand } from "../boost/demand";
 import {
   ambientDensity,
   ambientHumidityRatio,
@@ -36,7 +35,7 @@ import {
   ratedSpeed,
 } from "../brief/cells";
 import { Later } from "../later";
-import { roomHeat } from "../marine-cooling/balance";
+import { ownEngine, roomHeat } from "../marine-cooling/balance";
 import { coolantCapacityRate } from "../marine-cooling/circuitState";
 import { jacketHeat, oilHeat } from "../marine-cooling/heats";
 import { glycolShare, jacketFlow, jacketTemperature, thermostatOpens, thermostatSpan } from "../marine-cooling/inputs";
@@ -412,10 +411,10 @@ export const cellAir = cell("cellAir", {
   label: "Air that carries the cell's heat away",
   kind: "volumeFlow",
   symbol: "q_{cell}",
-  from: { roomHeat, demand, cellPipeShare, cellAirRise, ambientDensity },
+  from: { roomHeat, ownEngine, cellPipeShare, cellAirRise, ambientDensity },
   compute: (at) =>
     volumeFlowForHeat({
-      heat: (at.roomHeat + at.cellPipeShare * at.demand.exhaust.heat) as Power,
+      heat: (at.roomHeat + at.cellPipeShare * at.ownEngine.exhaustHeat) as Power,
       temperatureRise: at.cellAirRise,
       specificHeat: airHeat,
       density: at.ambientDensity,

@@ -1,12 +1,13 @@
 import { cell, structure } from "../../lib/graph";
 import type { Power, Ratio } from "../../lib/quantity";
 import { demand } from "../boost/demand";
-import { ambientHumidityRatio, ambientTemperature, ratedSpeed } from "../brief/cells";
+import { ambientHumidityRatio, ambientTemperature, ratedPower, ratedSpeed } from "../brief/cells";
 import { fuelReturnHeat } from "../fuel-delivery/cells";
 import { fuelInUse } from "../fuel-delivery/pumpWork";
+import { attained, matched } from "../matching/solved";
 import { type BalanceInputs, balanceOf, type MarineBalance } from "./balanceOf";
 import { frictionHeatToOil, gearEfficiency, wallHeatRadiated, wallHeatToOil } from "./inputs";
-import { engineOfDemand, type SolvedEngine } from "./solvedEngine";
+import { engineOfDemand, engineOfParts, type SolvedEngine } from "./solvedEngine";
 
 /** What splits the heat of any point, gathered. */
 export const balanceSetup = structure("balanceSetup", {
@@ -35,9 +36,28 @@ export const balanceSetup = structure("balanceSetup", {
   source: "definition",
 });
 
-/** The engine at the promised power, as a heat balance reads it. */
+/** The engine as the boat has it: the chosen parts, with the promised power on them. */
+export const ownEngine = structure("ownEngine", {
+  label: "The engine with its chosen parts at the promised power, for its heat balance",
+  from: { matched, attained, ratedSpeed, ratedPower },
+  compute: ({ matched, attained, ratedSpeed, ratedPower }): SolvedEngine => {
+    if (Math.abs(matched.brakePower / ratedPower - 1) < 1e-9) return engineOfParts(matched);
+    const kilowatts = (power: Power) => `${(power / 1000).toFixed(0)} kW`;
+    throw new RangeError(
+      `ownEngine: the chosen parts do not carry the promised ${kilowatts(ratedPower)} at ${(60 * ratedSpeed).toFixed(0)} rev/min; they reach ${kilowatts(attained.binding.brakePower)}, where ${attained.binding.name.toLowerCase()} stops them: choose other parts on the sheet of the match, or promise less`,
+    );
+  },
+  formula: "\\text{the match at } P_b",
+  source: "as the match",
+  assumptions: [
+    "Heat, air and exhaust of this sheet are those of the chosen parts, here as at every other speed and load. The promise asks for its least excess air; the parts give theirs, and take what air comes.",
+    "Limits of the match bend nothing here: its own sheet says which of them are passed.",
+  ],
+});
+
+/** The engine as the sheet of the boost has it: what the promise asks for, whatever parts give it. */
 export const promisedEngine = structure("promisedEngine", {
-  label: "The engine at the promised power, for its heat balance",
+  label: "The engine as the promise asks for it, to stand beside the chosen parts",
   from: { demand, ratedSpeed, ambientHumidityRatio },
   compute: ({ demand, ratedSpeed, ambientHumidityRatio }): SolvedEngine =>
     engineOfDemand(demand, ratedSpeed, ambientHumidityRatio),
@@ -47,8 +67,8 @@ export const promisedEngine = structure("promisedEngine", {
 
 export const marineBalance = structure("marineBalance", {
   label: "Where every kilowatt goes",
-  from: { promisedEngine, balanceSetup },
-  compute: ({ promisedEngine, balanceSetup }): MarineBalance => balanceOf(promisedEngine, balanceSetup),
+  from: { ownEngine, balanceSetup },
+  compute: ({ ownEngine, balanceSetup }): MarineBalance => balanceOf(ownEngine, balanceSetup),
   formula: "\\dot m_f\\,H_u = \\eta_g P_b + P_x + (P_{fp} - Q_f) + \\sum Q",
   source: "first law for a steady flow",
   assumptions: [
@@ -56,6 +76,18 @@ export const marineBalance = structure("marineBalance", {
     "Oil takes the turbochargers' bearing loss along; blower and pumping power come back as charge heat and exhaust.",
     "Heat of condensation in the charge coolers is left out here, and counted along the sea-water line.",
   ],
+});
+
+/** The heat balance of the chosen parts, line by line, and of what the promise asks for. */
+export const balanceBeside = structure("balanceBeside", {
+  label: "The heat balance of the chosen parts beside that of the promise",
+  from: { marineBalance, promisedEngine, balanceSetup },
+  compute: ({ marineBalance: { lines }, promisedEngine, balanceSetup }) => {
+    const promised = balanceOf(promisedEngine, balanceSetup).lines;
+    return lines.map((line, i) => ({ ...line, promised: promised[i]!.power }));
+  },
+  formula: "\\text{both heat balances}",
+  source: "first law for a steady flow",
 });
 
 export const balanceGap = cell("balanceGap", {

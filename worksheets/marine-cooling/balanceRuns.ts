@@ -25,9 +25,9 @@ const curveFormula =
 const curveSource = "conservation of mass and first law at every point";
 const curveAssumptions = [
   "Worked out when the hand rests.",
-  "The propeller's curve holds the efficiencies and the turbines' nozzle of the promised power; full load is what the chosen parts give, each turbocharger where its field has it.",
-  "Turbines smaller than that nozzle, with a wastegate, bring more air at part load than the propeller's curve has: a part of full load shows those.",
-  "Wall heat after the correlation chosen, scaled to your share at the promised power: full load of the match is reckoned with that share at every speed, so its power is taken and its heat solved anew.",
+  "On either curve the engine is the match: each turbocharger where its field has it, wastegates and blower as they stand there. At one speed and power both have one balance.",
+  "Wall heat after the correlation chosen, scaled to your share at the promised power: the match is reckoned with that share at every speed, so its power is taken and its heat solved anew.",
+  "Limits of the match do not stop the propeller's curve: where one is passed, that is told.",
   "Accessories and returning fuel are those of the promised speed; gear loss is in proportion to power.",
 ];
 

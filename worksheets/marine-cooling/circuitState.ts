@@ -13,8 +13,10 @@ import type {
   ThermalConductance,
   VolumeFlow,
 } from "../../lib/quantity";
+import type { MarineBalance } from "./balanceOf";
 import type { BranchFlow, LineRow } from "./hydraulics";
 import type { ElementKey } from "./inputs";
+import type { CooledCharge, SolvedEngine } from "./solvedEngine";
 
 /** Exchangers, circuits and liquids, as the inputs state them. */
 export interface CircuitSetup {
@@ -72,6 +74,26 @@ export interface CircuitState {
   readonly stuckOpening?: Fraction;
   /** part of an element's UA that is left, for a failure */
   readonly conductanceLeft?: Readonly<Partial<Record<ElementKey, Fraction>>>;
+}
+
+/** What a solved point of the engine gives to the circuits. */
+export function heatsOf(
+  engine: SolvedEngine,
+  { lines }: MarineBalance,
+): Pick<CircuitState, "jacketHeat" | "oilHeat" | "gearHeat" | "fuelReturnHeat" | "aftercooler" | "intercooler"> {
+  const line = (key: string) => lines.find((each) => each.key === key)!.power;
+  return {
+    jacketHeat: line("jacket"),
+    oilHeat: line("oil"),
+    gearHeat: line("gear"),
+    fuelReturnHeat: line("fuelReturn"),
+    aftercooler: chargeDuty(engine.aftercooler),
+    intercooler: chargeDuty(engine.intercooler),
+  };
+}
+
+function chargeDuty({ heat, latentHeat, hotInlet, hotOutlet }: CooledCharge): ChargeDuty {
+  return { heat: (heat + latentHeat) as Power, hotInlet, hotOutlet };
 }
 
 /** Heat capacity rate of a flow of coolant [W/K]. */

@@ -1,68 +1,45 @@
-import { type DemandBuild, type DemandPoint, demandAtTurbineArea, demandPoint } from "../../lib/charge";
-import {
-  exhaustMixWithoutEvaporation,
-  exhaustVapourFraction,
-  propellerPower,
-  pumpOnSystem,
-} from "../../lib/cooling";
-import { burntGas, seaWater } from "../../lib/fluid";
+import { type AttainablePoint, attainable } from "../../lib/charge";
+import { exhaustMixWithoutEvaporation, propellerPower, pumpOnSystem } from "../../lib/cooling";
 import { structure } from "../../lib/graph";
-import type {
-  Fraction,
-  MassFlow,
-  Power,
-  Ratio,
-  RotationalSpeed,
-  Temperature,
-  VolumeFlow,
-} from "../../lib/quantity";
-import { demand, demandBuild } from "../boost/demand";
-import { idleSpeed, ratedPower, ratedSpeed } from "../brief/cells";
+import type { Power, Pressure, Ratio, RotationalSpeed, Temperature, VolumeFlow } from "../../lib/quantity";
+import { ambientPressure, idleSpeed, ratedPower, ratedSpeed } from "../brief/cells";
 import { rawWaterDriveRatio } from "../drive-speeds/ratios";
 import { fuelPropellerExponent } from "../fuel-delivery/inputs";
 import { Later } from "../later";
+import { matchBuild } from "../matching/match";
+import { attained } from "../matching/solved";
 import { balanceSetup } from "./balance";
-import { type BalanceInputs, balanceOf, type MarineBalance } from "./balanceOf";
-import type { CircuitSetup, CircuitState } from "./circuitState";
-import { circuitSetup, circuitState } from "./heats";
+import { type CircuitSetup, heatsOf } from "./circuitState";
+import { exhaustMixOf } from "./exhaustMix";
+import type { BalancePoint } from "./fullLoad";
+import { circuitSetup } from "./heats";
 import { networkAt } from "./networkAt";
-import { type RawWaterState, rawWaterState } from "./rawWater";
-import { engineOfDemand } from "./solvedEngine";
-import { type CylinderSetup, wallHeatOf } from "./wallHeatOf";
+import { type PartsAndShares, partsAt, type SolvedParts } from "./partsAt";
+import { type RawWaterState, rawWaterInlet, rawWaterState } from "./rawWater";
 import { cylinderSetup, wallHeatCalibration } from "./wallHeat";
 
 /** The engine on the propeller's curve at one speed, or why it cannot be there. */
-export type CurvePoint = {
-  readonly speed: RotationalSpeed;
-  readonly brakePower: Power;
-} & (
-  | { readonly refused: string }
-  | {
-      readonly balance: MarineBalance;
-      readonly fuelFlow: MassFlow;
-      readonly excessAirRatio: Ratio;
-      readonly turbineOutletTemperature: Temperature;
-      /** part of the fuel's power that goes into the walls, by the correlation as calibrated */
-      readonly wallShare: Fraction;
-      readonly rawWaterFlow: VolumeFlow;
-      /** temperatures of the line; undefined where it has no answer at this speed */
-      readonly seaDischarge: Temperature | undefined;
-      readonly jacket: Temperature | undefined;
-      readonly oil: Temperature | undefined;
-      readonly mixedExhaust: Temperature | undefined;
-    }
-);
+export type CurvePoint = BalancePoint & {
+  /** what the line carries there; undefined where it has no answer at this speed */
+  readonly circuits?: CurveCircuits | undefined;
+};
 
-export interface CurveFrom {
-  readonly demandBuild: DemandBuild;
-  readonly demand: DemandPoint;
-  readonly balanceSetup: BalanceInputs;
-  readonly cylinderSetup: CylinderSetup;
-  readonly wallHeatCalibration: Ratio;
+/** Temperatures of line and circuits at one speed of the curve. */
+export interface CurveCircuits {
+  readonly rawWaterFlow: VolumeFlow;
+  readonly seaDischarge: Temperature;
+  readonly jacket: Temperature | undefined;
+  readonly oil: Temperature | undefined;
+  readonly mixedExhaust: Temperature | undefined;
+}
+
+export interface CurveFrom extends PartsAndShares {
+  readonly attained: AttainablePoint;
   readonly circuitSetup: CircuitSetup;
-  readonly circuitState: CircuitState;
+  readonly rawWaterInlet: Temperature;
   readonly rawWaterState: RawWaterState;
   readonly rawWaterDriveRatio: Ratio;
+  readonly ambientPressure: Pressure;
   readonly idleSpeed: RotationalSpeed;
   readonly ratedSpeed: RotationalSpeed;
   readonly ratedPower: Power;
@@ -74,35 +51,36 @@ const points = 9;
 export const propellerCurve = structure("propellerCurve", {
   label: "The engine along the propeller's curve, from idle to the promised speed",
   from: {
-    demandBuild,
-    demand,
+    matchBuild,
+    attained,
     balanceSetup,
     cylinderSetup,
     wallHeatCalibration,
     circuitSetup,
-    circuitState,
+    rawWaterInlet,
     rawWaterState,
     rawWaterDriveRatio,
+    ambientPressure,
     idleSpeed,
     ratedSpeed,
     ratedPower,
     fuelPropellerExponent,
   },
   compute: (at): Later<readonly CurvePoint[], CurveFrom> => new Later("propellerCurve", at, curveOf),
-  formula: "P(n) = P_b\\left(\\frac{n}{N}\\right)^{x}, \\qquad A_t = \\text{const}",
-  source: "conservation of mass and first law at every point; the turbines keep the nozzle area of the promised power",
+  formula: "P(n) = P_b\\left(\\frac{n}{N}\\right)^{x}",
+  source: "conservation of mass and first law at every point: the match at the power that the propeller takes",
   assumptions: [
     "Of a propeller that takes all of the promised power: the heaviest that the cooling may meet, a foul bottom among it.",
-    "Efficiencies of compressors and turbines stay as they are; at light load they fall, and the true mixture is a little richer.",
-    "Accessories, returning fuel and blower clearances are those of the promised speed; gear loss is in proportion to power.",
-    "Wall heat after the correlation chosen, scaled to your share at the promised power.",
+    "Limits of the match do not stop it: a point past one of them is told, and one at which the parts have no balance has no answer.",
+    "Accessories and returning fuel are those of the promised speed; gear loss is in proportion to power.",
+    "Wall heat after the correlation chosen, scaled to your share at the promised power: the match takes that share at every speed.",
   ],
 });
 
 function curveOf(at: CurveFrom): readonly CurvePoint[] {
   const { idleSpeed: from, ratedSpeed: to } = at;
   return Array.from({ length: points }, (_, i) =>
-    curvePointAt(at, (from + ((to - from) * i) / (points - 1)) as RotationalSpeed),
+    curvePointAt(at, (i === points - 1 ? to : from + ((to - from) * i) / (points - 1)) as RotationalSpeed),
   );
 }
 
@@ -111,85 +89,56 @@ export function curvePointAt(at: CurveFrom, speed: RotationalSpeed, load = 1): C
   const { ratedPower, ratedSpeed, fuelPropellerExponent: exponent } = at;
   const brakePower = (load * propellerPower({ ratedPower, ratedSpeed, speed, exponent })) as Power;
   try {
-    return { speed, brakePower, ...stateAt(at, speed, brakePower) };
+    const most = speed === ratedSpeed ? at.attained : attainable(at.matchBuild, speed);
+    const parts = reached(at, most, brakePower);
+    const { balance, wallShare, passed } = parts;
+    const { excessAirRatio } = parts.engine;
+    return { speed, brakePower, balance, wallShare, excessAirRatio, passed, circuits: answered(() => circuitsAt(at, parts)) };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return { speed, brakePower, refused: error.message };
   }
 }
 
-/** Wall heat feels the load, and the balance the wall heat: a second round moves it by less than a hundredth. */
-function engineAt(at: CurveFrom, engineSpeed: RotationalSpeed, brakePower: Power) {
-  const area = at.demand.exhaust.turbineAreaEach;
-  const wanted = { engineSpeed, brakePower };
-  const solved = (build: DemandBuild) => {
-    const point = area === undefined ? demandPoint(build, wanted) : demandAtTurbineArea(build, wanted, area);
-    return engineOfDemand(point, engineSpeed, build.surroundings.humidityRatio);
-  };
-  const first = solved(at.demandBuild);
-  const wallShare = (at.wallHeatCalibration * wallHeatOf(at.cylinderSetup, first).share) as Fraction;
-  const { excessAirRatio } = first;
-  const withShare = { ...at.demandBuild.engine, heatToWallsShare: wallShare };
-  return { engine: solved({ ...at.demandBuild, excessAirRatio, engine: withShare }), wallShare };
+/** The parts under the propeller's power; by name what they reach where that is too much for them. */
+function reached(at: CurveFrom, most: AttainablePoint, brakePower: Power): SolvedParts {
+  try {
+    return partsAt(at, most.point, brakePower);
+  } catch (error) {
+    const { binding, engineSpeed } = most;
+    if (!(error instanceof RangeError) || brakePower <= binding.brakePower) throw error;
+    const kilowatts = (power: Power) => `${(power / 1000).toFixed(1)} kW`;
+    throw new RangeError(
+      `at ${(60 * engineSpeed).toFixed(0)} rev/min the propeller takes ${kilowatts(brakePower)}, and the chosen parts reach ${kilowatts(binding.brakePower)}, where ${binding.name.toLowerCase()} stops them`,
+    );
+  }
 }
 
-function stateAt(at: CurveFrom, speed: RotationalSpeed, brakePower: Power) {
-  const { engine, wallShare } = engineAt(at, speed, brakePower);
-  const { path, exhaust, fuelFlow } = engine.point as DemandPoint;
-  const balance = balanceOf(engine, at.balanceSetup);
-  const line = (key: string) => balance.lines.find((each) => each.key === key)!.power;
+function circuitsAt(at: CurveFrom, { engine, balance }: SolvedParts): CurveCircuits {
   const { pump, system } = at.rawWaterState;
-  const { volumeFlow } = pumpOnSystem(pump, (speed * at.rawWaterDriveRatio) as RotationalSpeed, system);
-  const [t2, t3, t4] = (["compressorOutlet", "blowerInlet", "blowerOutlet"] as const).map(
-    (key) => path.stations.find((station) => station.key === key)!.temperature,
-  ) as [Temperature, Temperature, Temperature];
-  const network = answered(() =>
-    networkAt(at.circuitSetup, {
-      ...at.circuitState,
-      rawWaterFlow: volumeFlow,
-      speedRatio: (speed / at.ratedSpeed) as Ratio,
-      jacketHeat: line("jacket"),
-      oilHeat: line("oil"),
-      gearHeat: line("gear"),
-      intercooler: warmest(path.coolerBeforeBlower.heat, t2, t3),
-      aftercooler: warmest(path.coolerAfterBlower.heat, t4, path.manifoldTemperature),
-    }),
-  );
-  const sea = seaWater(at.circuitSetup.salinity);
-  const { seaTemperature } = at.circuitState;
-  const { excessAirRatio, humidityRatio } = engine;
-  const mix = { excessAirRatio, humidityRatio, fuel: at.balanceSetup.fuel };
-  return {
-    balance,
-    fuelFlow,
-    excessAirRatio,
-    turbineOutletTemperature: exhaust.turbineOutletTemperature,
-    wallShare,
+  const { volumeFlow } = pumpOnSystem(pump, (engine.speed * at.rawWaterDriveRatio) as RotationalSpeed, system);
+  const { aftercooler, intercooler, ...heats } = heatsOf(engine, balance);
+  const seaTemperature = at.rawWaterInlet;
+  const network = networkAt(at.circuitSetup, {
+    ...heats,
+    // charge that arrives colder than the water asks nothing of the line
+    aftercooler: { ...aftercooler, heat: Math.max(aftercooler.heat, 0) as Power },
+    intercooler: { ...intercooler, heat: Math.max(intercooler.heat, 0) as Power },
+    seaTemperature,
     rawWaterFlow: volumeFlow,
-    seaDischarge: network?.discharge,
-    jacket: network?.jacket?.hot,
-    oil: network?.stations.find(({ name }) => name === "Oil cooler")?.hotInlet,
-    mixedExhaust:
-      network &&
-      answered(
-        () =>
-          exhaustMixWithoutEvaporation({
-            gas: burntGas(mix),
-            gasFlow: exhaust.flow,
-            gasTemperature: exhaust.turbineOutletTemperature,
-            waterFlow: (volumeFlow * sea.density(seaTemperature)) as MassFlow,
-            waterTemperature: network.discharge,
-            waterSpecificHeat: sea.specificHeat(seaTemperature),
-            pressure: exhaust.turbineOutletPressure,
-            vapourFraction: exhaustVapourFraction(mix),
-          }).temperature,
-      ),
+    speedRatio: (engine.speed / at.ratedSpeed) as Ratio,
+  });
+  const { discharge } = network;
+  const water = { rawWaterFlow: volumeFlow, seaTemperature, salinity: at.circuitSetup.salinity, discharge };
+  return {
+    rawWaterFlow: volumeFlow,
+    seaDischarge: discharge,
+    jacket: network.jacket?.hot,
+    oil: network.nodes.find(({ key }) => key === "oilCooler")?.station?.hotInlet,
+    mixedExhaust: answered(
+      () => exhaustMixWithoutEvaporation(exhaustMixOf(engine, water, at.balanceSetup.fuel, at.ambientPressure)).temperature,
+    ),
   };
-}
-
-/** A charge cooler at light load; charge that arrives colder than the water asks nothing of the line. */
-function warmest(heat: Power, hotInlet: Temperature, hotOutlet: Temperature) {
-  return { heat: Math.max(heat, 0) as Power, hotInlet, hotOutlet };
 }
 
 function answered<T>(work: () => T): T | undefined {

@@ -1,7 +1,18 @@
+import { excessAirRatio } from "../air-demand/inputs";
 import { wallHeatInUse } from "../boost/demand";
+import { matchedExcessAir } from "../matching/cells";
 import type { Block } from "../sheet";
 import { heading, lines, prose, tabulated } from "../sheet";
-import { balanceGap, balanceSetup, exhaustLatent, marineBalance, promisedEngine, roomHeat } from "./balance";
+import {
+  balanceBeside,
+  balanceGap,
+  balanceSetup,
+  exhaustLatent,
+  marineBalance,
+  ownEngine,
+  promisedEngine,
+  roomHeat,
+} from "./balance";
 import { propellerCurve } from "./curve";
 import { gearHeat, jacketHeat, oilHeat } from "./heats";
 import { frictionHeatToOil, gearEfficiency, wallHeatRadiated, wallHeatToOil } from "./inputs";
@@ -26,6 +37,7 @@ import {
 export const heatBlocks: readonly Block[] = [
   heading("Where the heat goes"),
   prose`Of the fuel's power nothing is lost: what all lines leave over is ${balanceGap} of it. Heat reaches the water through the cylinder walls, from friction, out of the charge, by the gear and the fuel. Shares of wall and friction heat are estimates of yours until a heat balance has been measured.`,
+  prose`All of it is the heat of the chosen parts with the promised power on them, here as along the propeller's curve and in the cold sea. They pass ${matchedExcessAir} times the air that the fuel needs, where the promise asks for ${excessAirRatio}: what the promise alone would ask of the water stands beside it in the table.`,
   ...lines(
     wallHeatToOil,
     wallHeatRadiated,
@@ -37,21 +49,24 @@ export const heatBlocks: readonly Block[] = [
     roomHeat,
     exhaustLatent,
     balanceSetup,
-    promisedEngine,
+    ownEngine,
     marineBalance,
     balanceGap,
+    promisedEngine,
+    balanceBeside,
   ),
   tabulated({
     key: "heatBalance",
     title: "The heat balance, line by line",
-    of: marineBalance,
+    of: balanceBeside,
     columns: [
       { label: "Part" },
       { label: "Power", kind: "power", hint: "heat" },
       { label: "Share of the fuel", kind: "fraction" },
       { label: "Goes to" },
+      { label: "Of the promise", kind: "power", hint: "heat" },
     ],
-    rows: ({ lines }) => lines.map(({ name, power, share, goal }) => [name, power, share, goalNames[goal]]),
+    rows: (lines) => lines.map(({ name, power, share, goal, promised }) => [name, power, share, goalNames[goal], promised]),
   }),
   heading("Heat to the walls: stated, measured, and by a published correlation"),
   prose`How much of the fuel goes into the walls is stated on the sheet of the boost, or follows from a heat into the jacket that was measured on a brake: ${wallHeatInUse} at present. The correlation chosen gives ${wallHeatByCorrelation} to cylinders and exhaust ports; the share in use is ${wallHeatCalibration} times that. So scaled, the correlation carries the share to every other load and speed. Published correlations differ by a half from one to the next, and water-cooled manifolds or turbine housings come on top: trust a measurement before any of them.`,

@@ -1,20 +1,11 @@
-import { gearOilHeat } from "../../lib/cooling";
 import { cell, structure } from "../../lib/graph";
-import type { Power, Ratio } from "../../lib/quantity";
-import {
-  aftercoolerHeat,
-  blowerInletTemperature,
-  blowerOutletTemperature,
-  compressorOutletTemperature,
-  heatBalance,
-  intercoolerHeat,
-  manifoldTemperature,
-} from "../boost/cells";
-import { ratedPower } from "../brief/cells";
-import { fuelReturnFlow, fuelReturnHeat } from "../fuel-delivery/cells";
+import type { Ratio } from "../../lib/quantity";
+import { fuelReturnFlow } from "../fuel-delivery/cells";
 import { fuelTemperature } from "../fuel-delivery/inputs";
 import { fuelInUse } from "../fuel-delivery/pumpWork";
-import type { CircuitSetup, CircuitState } from "./circuitState";
+import { marineBalance, ownEngine } from "./balance";
+import type { MarineBalance } from "./balanceOf";
+import { type CircuitSetup, type CircuitState, heatsOf } from "./circuitState";
 import {
   branchFlow,
   chargeCooledBy,
@@ -23,7 +14,6 @@ import {
   foulingResistance,
   fuelCooler,
   gearCooler,
-  gearEfficiency,
   gearOilFlow,
   glycolShare,
   jacketCooledBy,
@@ -47,16 +37,15 @@ import {
 import { rawWaterFlow, rawWaterInlet } from "./rawWater";
 
 /** Heat of one line of the heat balance. */
-const heatOf = (balance: { readonly parts: readonly { key: string; power: Power }[] }, key: string): Power =>
-  balance.parts.find((part) => part.key === key)!.power;
+const heatOf = ({ lines }: MarineBalance, key: string) => lines.find((line) => line.key === key)!.power;
 
 export const jacketHeat = cell("jacketHeat", {
   label: "Heat into the jacket water",
   kind: "power",
   hint: "heat",
   symbol: "Q_j",
-  from: { heatBalance },
-  compute: ({ heatBalance }) => heatOf(heatBalance, "jacket"),
+  from: { marineBalance },
+  compute: ({ marineBalance }) => heatOf(marineBalance, "jacket"),
   formula: "Q_j = (1 - \\lambda_{wo} - \\lambda_{wr})\\,\\lambda_{w,u}\\,\\dot m_f H_u + (1 - \\lambda_{fo})\\,P_f",
   source: "first law; shares of wall and friction heat are the build's own",
 });
@@ -66,8 +55,8 @@ export const oilHeat = cell("oilHeat", {
   kind: "power",
   hint: "heat",
   symbol: "Q_o",
-  from: { heatBalance },
-  compute: ({ heatBalance }) => (heatOf(heatBalance, "oil") + heatOf(heatBalance, "turbochargerLoss")) as Power,
+  from: { marineBalance },
+  compute: ({ marineBalance }) => heatOf(marineBalance, "oil"),
   formula:
     "Q_o = \\lambda_{wo}\\,\\lambda_{w,u}\\,\\dot m_f H_u + \\lambda_{fo}\\,P_f + P_c\\left(\\frac{1}{\\eta_m} - 1\\right)",
   source: "first law; the turbochargers' bearings are cooled by the engine's oil",
@@ -78,8 +67,8 @@ export const gearHeat = cell("gearHeat", {
   kind: "power",
   hint: "heat",
   symbol: "Q_g",
-  from: { power: ratedPower, efficiency: gearEfficiency },
-  compute: gearOilHeat,
+  from: { marineBalance },
+  compute: ({ marineBalance }) => heatOf(marineBalance, "gear"),
   formula: "Q_g = (1 - \\eta_g)\\,P_b",
   source: "first law",
 });
@@ -126,39 +115,16 @@ export const circuitSetup = structure("circuitSetup", {
 /** What the engine gives at the promised power, and the warmest sea. */
 export const circuitState = structure("circuitState", {
   label: "Heat, flow and sea at the promised power",
-  from: {
-    rawWaterInlet,
+  from: { rawWaterInlet, rawWaterFlow, marineBalance, ownEngine },
+  compute: ({ rawWaterInlet, rawWaterFlow, marineBalance, ownEngine }): CircuitState => ({
+    seaTemperature: rawWaterInlet,
     rawWaterFlow,
-    jacketHeat,
-    oilHeat,
-    gearHeat,
-    fuelReturnHeat,
-    aftercoolerHeat,
-    blowerOutletTemperature,
-    manifoldTemperature,
-    intercoolerHeat,
-    compressorOutletTemperature,
-    blowerInletTemperature,
-  },
-  compute: (at): CircuitState => ({
-    seaTemperature: at.rawWaterInlet,
-    rawWaterFlow: at.rawWaterFlow,
     speedRatio: 1 as Ratio,
-    jacketHeat: at.jacketHeat,
-    oilHeat: at.oilHeat,
-    gearHeat: at.gearHeat,
-    fuelReturnHeat: at.fuelReturnHeat,
-    aftercooler: {
-      heat: at.aftercoolerHeat,
-      hotInlet: at.blowerOutletTemperature,
-      hotOutlet: at.manifoldTemperature,
-    },
-    intercooler: {
-      heat: at.intercoolerHeat,
-      hotInlet: at.compressorOutletTemperature,
-      hotOutlet: at.blowerInletTemperature,
-    },
+    ...heatsOf(ownEngine, marineBalance),
   }),
   formula: "\\text{cells gathered}",
   source: "definition",
+  assumptions: [
+    "Charge coolers of one kind count as one; water that falls out of the charge gives them its heat of condensation on top.",
+  ],
 });

@@ -1,10 +1,10 @@
 import { cell, structure } from "../../lib/graph";
 import type { Energy, Ratio } from "../../lib/quantity";
-import { demand, wallHeatInUse } from "../boost/demand";
+import { wallHeatInUse } from "../boost/demand";
 import { effectiveCompressionRatio } from "../boost/inputs";
-import { bore, cylinders, ratedSpeed, stroke } from "../brief/cells";
+import { bore, cylinders, stroke } from "../brief/cells";
 import { fuelInUse } from "../fuel-delivery/pumpWork";
-import { promisedEngine } from "./balance";
+import { ownEngine } from "./balance";
 import {
   burnDuration,
   burnStarts,
@@ -46,8 +46,8 @@ export const cylinderSetup = structure("cylinderSetup", {
 
 export const wallHeatParts = structure("wallHeatParts", {
   label: "Heat into the walls by the correlation, part by part",
-  from: { cylinderSetup, promisedEngine },
-  compute: ({ cylinderSetup, promisedEngine }): WallHeat => wallHeatOf(cylinderSetup, promisedEngine),
+  from: { cylinderSetup, ownEngine },
+  compute: ({ cylinderSetup, ownEngine }): WallHeat => wallHeatOf(cylinderSetup, ownEngine),
   formula:
     "Q = z_c\\frac{N}{2}\\oint h\\,A\\,(T - T_{wall})\\,dt + z_c\\,\\dot m_x c_x (T_6 - T_{xp})\\left(e^{N_{xp}} - 1\\right)",
   source:
@@ -102,8 +102,8 @@ export const cycleFuelHeat = cell("cycleFuelHeat", {
   kind: "energy",
   hint: "small",
   symbol: "Q",
-  from: { demand, ratedSpeed, cylinders },
-  compute: ({ demand, ratedSpeed, cylinders }) => ((2 * demand.powers.fuel) / (ratedSpeed * cylinders)) as Energy,
+  from: { ownEngine, cylinders },
+  compute: ({ ownEngine, cylinders }) => ((2 * ownEngine.fuelPower) / (ownEngine.speed * cylinders)) as Energy,
   formula: "Q = \\frac{2\\,\\dot m_f\\,H_u}{z_c\\,N}",
   source: "definition, four-stroke engine",
 });

@@ -2,22 +2,29 @@ import type { ValueOf } from "../../../lib/graph";
 import { isRefusal } from "../../../lib/graph";
 import { ratedSpeed } from "../../brief/cells";
 import { share } from "../../drawing";
-import { figure } from "../../sheet";
+import { type FigureUnits, figure } from "../../sheet";
 import { flowsAlong, flowsLoad, flowsSpeed } from "../balanceInputs";
 import { balanceRun } from "../balanceRuns";
-import { curveWords } from "./curveWords";
+import { curveWords, limitWords } from "./curveWords";
 import { flowsOf, powerTo } from "./flows";
 import { drawHeatBands, type HeatPoint } from "./heatBands";
 import { notDrawn } from "./notDrawn";
 
 type Run = ValueOf<typeof balanceRun>;
 
+interface RunPoint extends HeatPoint {
+  /** names of the match's limits that are passed there */
+  readonly passed: readonly string[];
+}
+
 /** The run's points that have an answer, from the slowest; or why there are too few of them. */
-function pointsOf(run: Run): readonly HeatPoint[] | string {
+function pointsOf(run: Run): readonly RunPoint[] | string {
   const answer = run.get();
   if (isRefusal(answer)) return answer.words;
   const points = answer.flatMap((point) =>
-    "balance" in point ? [{ speed: point.speed, parts: stackedUp(flowsOf(point.balance.lines)) }] : [],
+    "balance" in point
+      ? [{ speed: point.speed, parts: stackedUp(flowsOf(point.balance.lines)), passed: point.passed }]
+      : [],
   );
   if (points.length > 1) return points;
   return (
@@ -30,6 +37,14 @@ function pointsOf(run: Run): readonly HeatPoint[] | string {
 const stackedUp = (flows: HeatPoint["parts"]): HeatPoint["parts"] => [...flows].reverse();
 
 const fuelOf = ({ parts }: HeatPoint) => parts.reduce((sum, { power }) => sum + power, 0);
+
+/** The slowest speed at which a limit of the match is passed, and its name. */
+function pastWords(points: readonly RunPoint[], units: FigureUnits): readonly string[] {
+  const past = points.find(({ passed }) => passed.length > 0);
+  if (!past) return [];
+  const speed = units.text("rotationalSpeed", past.speed);
+  return [`At ${speed} the parts are past a limit of the match: ${limitWords(past.passed)}.`];
+}
 
 export const curveFlows = figure({
   key: "curveFlows",
@@ -44,7 +59,10 @@ export const curveFlows = figure({
       const [sea, fuel] = [powerTo(point.parts, "sea"), fuelOf(point)];
       return `${units.text("power", sea, "heat")} of ${units.text("power", fuel, "heat")}, ${share(units, sea / fuel)} of the fuel,`;
     };
-    return `On ${curveWords(chosen, units)} at ${units.text("rotationalSpeed", slow.speed)} the sea water carries ${told(slow)} and at ${units.text("rotationalSpeed", fast.speed)} ${told(fast).replace(/,$/, "")}.`;
+    return [
+      `On ${curveWords(chosen, units)} at ${units.text("rotationalSpeed", slow.speed)} the sea water carries ${told(slow)} and at ${units.text("rotationalSpeed", fast.speed)} ${told(fast).replace(/,$/, "")}.`,
+      ...pastWords(points, units),
+    ].join(" ");
   },
   draw: ({ balanceRun, flowsSpeed, ratedSpeed, ...chosen }, { width, units }) => {
     const points = pointsOf(balanceRun);
@@ -64,6 +82,7 @@ export const curveFlows = figure({
         ["Engine speed", units.unit("rotationalSpeed")],
         ["Fuel", unit],
         ...parts.map(({ name }) => [name, unit] as const),
+        "Past its limit",
       ],
       rows:
         typeof points === "string"
@@ -73,6 +92,7 @@ export const curveFlows = figure({
               units.number("rotationalSpeed", point.speed),
               power(fuelOf(point)),
               ...point.parts.map((part) => power(part.power)),
+              point.passed.join(", ") || "–",
             ]),
     };
   },

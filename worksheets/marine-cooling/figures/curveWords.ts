@@ -12,3 +12,8 @@ export function curveWords({ flowsAlong, flowsLoad }: CurveChosen, units: Figure
   if (flowsLoad === 1) return flowsAlong === "propeller" ? "the propeller's curve" : "full load";
   return `${share(units, flowsLoad)} of ${flowsAlong === "propeller" ? "the propeller's load" : "full load"}`;
 }
+
+/** Names of limits, as they stand in a sentence. */
+export function limitWords(names: readonly string[]): string {
+  return names.map((name) => `${name[0]!.toLowerCase()}${name.slice(1)}`).join(", ");
+}

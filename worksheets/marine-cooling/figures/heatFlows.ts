@@ -6,7 +6,7 @@ import { marineBalance } from "../balance";
 import { flowsAlong, flowsLoad, flowsSpeed } from "../balanceInputs";
 import type { MarineBalance } from "../balanceOf";
 import { balanceThere } from "../balanceRuns";
-import { curveWords } from "./curveWords";
+import { curveWords, limitWords } from "./curveWords";
 import { drawFlows } from "./flowPlate";
 import { flowsOf, powerTo } from "./flows";
 import { notDrawn } from "./notDrawn";
@@ -22,6 +22,8 @@ interface Shown {
   readonly speed: number;
   readonly brakePower: number;
   readonly balance: MarineBalance;
+  /** names of the match's limits that are passed there; the sheet of the match tells them for the promised power */
+  readonly passed?: readonly string[];
 }
 
 /** The balance at the point chosen, or in words why there is none. */
@@ -52,6 +54,7 @@ export const heatFlows = figure({
     const shown = shownBalance(at);
     if (typeof shown === "string") return `Not drawn: ${shown}`;
     const { fuel, lines, latent, unaccounted } = shown.balance;
+    const { passed = [] } = shown;
     const flows = flowsOf(lines);
     const text = (power: number) => units.text("power", power, "heat");
     const part = (power: number) => `${text(power)} (${share(units, power / fuel)})`;
@@ -59,6 +62,9 @@ export const heatFlows = figure({
     return [
       `At ${units.text("rotationalSpeed", shown.speed)}${where}, of ${text(fuel)} in the fuel ${part(powerTo(flows, "work"))} leaves at the shaft behind the gear, and the sea water carries ${part(powerTo(flows, "sea"))}.`,
       `All parts together leave ${Math.abs(unaccounted) < 1e-6 * fuel ? "nothing" : text(unaccounted)} over.`,
+      ...(passed.length > 0
+        ? [`There the parts are past a limit of the match: ${limitWords(passed)}.`]
+        : []),
       `The vapour in the exhaust holds ${text(latent)} more, which the lower heating value leaves out.`,
     ].join(" ");
   },
