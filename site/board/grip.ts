@@ -35,9 +35,12 @@ interface Shown {
   readonly front: boolean;
 }
 
-/** Movement below which a press is a press, and the least width of what a finger can take, in CSS pixels. */
+/** Movement below which a press is a press, in CSS pixels. */
 const slop = 3;
-const least = 32;
+
+/** The least width of what a pointer can take, and of what a finger can, in CSS pixels. */
+const least = { small: 32, large: 44 };
+
 
 const arrows: Readonly<Record<string, Place>> = {
   ArrowRight: { x: 1, y: 0 },
@@ -131,7 +134,7 @@ export function createGrip(holding: Holding): Grip {
       piece = next;
       camera = seen;
       const { x, y } = toDrawing(camera, width, piece);
-      const size = Math.round(Math.max(least, 2 * piece.radius * camera.scale));
+      const size = Math.round(Math.max(leastWidth(), 2 * piece.radius * camera.scale));
       const { style } = element;
       style.setProperty("transform", `translate(${Math.round(x - size / 2)}px, ${Math.round(y - size / 2)}px)`);
       style.setProperty("width", `${size}px`);
@@ -144,4 +147,8 @@ export function createGrip(holding: Holding): Grip {
       element.classList.toggle("is-fixed", piece.fixed === true);
     },
   };
+}
+
+function leastWidth(): number {
+  return document.documentElement.dataset["targets"] === "large" ? least.large : least.small;
 }

@@ -53,7 +53,7 @@ export function createCursor({ key, title, table }: { readonly key: string; read
     if (present === undefined || !words) {
       // What is below must not move when the mark is left: a press on it would miss.
       if (line.firstChild) line.style.minHeight = `${line.offsetHeight}px`;
-      line.replaceChildren("Point at a mark, or step through them with the arrow keys.");
+      line.replaceChildren(window.matchMedia("(pointer: coarse)").matches ? "Touch a mark to read it." : "Point at a mark, or step through them with the arrow keys.");
       line.classList.add("is-hint");
       return;
     }

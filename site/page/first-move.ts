@@ -52,7 +52,7 @@ function movedWords(desk: Desk, moves: Moves, { cell, check, before }: Felt): st
   const [now, then] = [desk.values.get(cell), moves.before(cell)];
   const told = (measured: Measured, value: number, old: unknown): string => {
     const step = typeof old === "number" ? movement(units, measured, value, old) : "";
-    return `${written(units, measured, value, { steady: true }).text}${step && ` (${step})`}`;
+    return `${written(units, measured, value, { steady: true }).text}${step && ` (${step.replaceAll(" ", "\u00a0")})`}`;
   };
   if (typeof now === "number" && cell.kind !== undefined) return `${cell.label} ${told({ ...cell, kind: cell.kind }, now, then)}`;
   return check ? `${checkName(check)} ${told(check, check.value, before?.value)}` : cell.label;

@@ -14,8 +14,7 @@ export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Ta
   const remark = h("p", { class: "remark", hidden: true });
   const table = h(
     "table",
-    { class: "tabulation" },
-    h("caption", {}, title),
+    { class: "tabulation", "aria-labelledby": `title-of-table-${key}` },
     h(
       "thead",
       {},
@@ -25,7 +24,9 @@ export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Ta
   );
   const numbers = (): FigureTable => tableIn(figureUnits(desk.session.state.units), columns, rows(desk.values.get(of) as never));
   const saves = saveLine(desk.session, title, { CSV: () => csvFile(csvOf(numbers())) });
-  const element = h("div", { class: "wide tabulated", id: `table-${key}`, "data-key": of.key, role: "region", tabindex: 0, "aria-label": title }, table, remark, saves);
+  const heading = h("p", { class: "tabulation-title", id: `title-of-table-${key}` }, title);
+  const region = h("div", { class: "wide", role: "region", tabindex: 0, "aria-label": title }, table);
+  const element = h("div", { class: "tabulated", id: `table-${key}`, "data-key": of.key }, heading, region, remark, saves);
   const places: Place[][] = [];
 
   const row = (): Place[] =>
@@ -48,7 +49,7 @@ export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Ta
     }
   };
   const refuse = (refusal: Refusal | undefined): void => {
-    for (const part of [table, saves]) setAttribute(part, "hidden", refusal !== undefined);
+    for (const part of [heading, region, saves]) setAttribute(part, "hidden", refusal !== undefined);
     setAttribute(remark, "hidden", refusal === undefined);
     if (refusal) remark.replaceChildren(`${title}: waits for `, lineLink(desk, nodeOf(desk.graph, refusal.root)), ".");
   };
