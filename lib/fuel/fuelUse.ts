@@ -55,6 +55,38 @@ export function fuelFlowAtLoad(anchor: ConsumptionAnchor, point: LoadPoint): Mas
   return ((fuelFlow * (brakePower * powerShare + losses * speedShare ** lossExponent)) / indicatedPower) as MassFlow;
 }
 
+/** A flow of fuel at a speed, the speed in shares of an anchor's. */
+export interface FuelledPoint {
+  /** engine speed over that of the anchor [–], 0 to 1.5 */
+  readonly speedShare: Fraction;
+  /** fuel flow [kg/s], 0 or above */
+  readonly fuelFlow: MassFlow;
+  /** exponent with which the inner losses grow with speed [–], 0 to 4; 2 if left out */
+  readonly lossExponent?: Ratio;
+}
+
+/**
+ * Power at the flywheel that a flow of fuel gives [W]: ṁ P_i/ṁ_r − L ν^x, the inverse of fuelFlowAtLoad; negative where
+ * the fuel does not turn the engine over.
+ *
+ * @param anchor fuel flow [kg/s] and powers [W] where they are known
+ * @param point share of speed, fuel flow [kg/s], exponent of the losses [–]
+ * @throws RangeError if an argument lies outside its span
+ * @source as fuelFlowAtLoad
+ * @example powerOfFuel({ fuelFlow: 0.04, brakePower: 700e3, indicatedPower: 840e3 }, { speedShare: 0.8, fuelFlow: 0.0213333 }) // 358399
+ */
+export function powerOfFuel(anchor: ConsumptionAnchor, point: FuelledPoint): Power {
+  const { brakePower, indicatedPower } = anchor;
+  const { speedShare, fuelFlow, lossExponent = 2 } = point;
+  requirePositive("powerOfFuel: the anchor's fuelFlow", anchor.fuelFlow, "kg/s");
+  requireNotNegative("powerOfFuel: fuelFlow", fuelFlow, "kg/s");
+  requireWithin("powerOfFuel: speedShare", speedShare, [0, 1.5]);
+  requireWithin("powerOfFuel: lossExponent", lossExponent, [0, 4]);
+  requireNotNegative("powerOfFuel: indicatedPower above brakePower", indicatedPower - brakePower, "W");
+  const losses = (indicatedPower - brakePower) * speedShare ** lossExponent;
+  return ((fuelFlow / anchor.fuelFlow) * indicatedPower - losses) as Power;
+}
+
 /** A part of a day's work. */
 export interface DutyPhase {
   /** part of the time, by weight: all of them are brought to 1 [–], 0 or above */

@@ -1,6 +1,6 @@
 /** The fuel sheet as a whole: balances between its cells, what a second pump does, and that its fuels reach the engine. */
 import { describe, expect, test } from "vitest";
-import { Refusal } from "../../lib/graph";
+import { assess, Refusal } from "../../lib/graph";
 import type { Ref } from "../../lib/graph";
 import * as air from "../../worksheets/air-demand/cells";
 import { dutyCurve } from "../../worksheets/boat-duty/cells";
@@ -189,5 +189,36 @@ describe("the table of fuels", () => {
     const refused = without.get(air.fuelFlow);
     expect(refused).toBeInstanceOf(Refusal);
     expect((refused as Refusal).message).toContain("the table of fuels has no row of the fuel chosen");
+  });
+});
+
+describe("the duty cycle within full load", () => {
+  const phase = (speed: number, power: number) => ({ phase: "Pull", time: 1, speed, power, way: 0 });
+  const run = (changes: Readonly<Record<string, unknown>>) => program.rerun(demoIn("vehicle"), changes).evaluation;
+  const limitOf = (changes: Readonly<Record<string, unknown>>) =>
+    assess([use.duty], run(changes)).map(({ label, component, standing }) => `${component}: ${label}: ${standing}`);
+
+  test("a phase of just the promised power is at full load, and one above it is past by name", () => {
+    const [at, above] = [1, 1.001].map((power) => limitOf({ [fuelIn.dutyCycle.key]: [phase(0.5, 0.1), phase(1, power)] }));
+    expect(at).toEqual(["duty cycle: Power in the phase nearest to full load, “Pull”: near"]);
+    expect(above).toEqual(["duty cycle: Power in the phase nearest to full load, “Pull”: past"]);
+  });
+
+  test("full load at a phase's speed is what the map's fuel gives there", () => {
+    const evaluation = run({ [fuelIn.dutyCycle.key]: [phase(0.69, 0.5)] });
+    const { power, fullLoad, fuelFlow } = evaluation.require(use.duty).phases[0]!;
+    // By hand: 87 % of the fuel of a stroke at 69 % of the speed, less losses with the square of speed.
+    const [brake, indicated] = [ratedPower, air.indicatedPower].map((each) => evaluation.require(each));
+    expect(near(fullLoad, 0.69 * 0.87 * indicated! - 0.69 ** 2 * (indicated! - brake!))).toBeLessThan(1e-9);
+    expect(near(power, 0.5 * brake!)).toBeLessThan(1e-12);
+    expect(fuelFlow).toBeLessThan(0.69 * 0.87 * evaluation.require(air.fuelFlow));
+  });
+
+  test("two rows of the full-load table at one speed are refused by their numbers, in the table's own words", () => {
+    const rows = demoIn("vehicle").require(fuelIn.fuelCurve);
+    const twice = rows.map((row, i) => (i === 5 ? { ...row, speed: rows[2]!.speed } : row));
+    expect(run({ [fuelIn.fuelCurve.key]: twice }).get(deliverySweep)).toMatchObject({
+      message: "full load over speed: rows 3 and 6 are both at 44 % of the promised speed; give each speed one row",
+    });
   });
 });

@@ -205,6 +205,18 @@ corrected flow [kg/min], pressure ratio, efficiency [%], wheel speed [rev/min]
     expect(rows[0]).toMatchObject({ pressureRatio: 1.6, efficiency: 0.7 });
   });
 
+  test.each(demoInstallations)("rows drawn from a wheel's estimate give its match again, at every speed: %s", (installation) => {
+    const wheel = demoIn(installation);
+    const points = program.rerun(wheel, { compressorSource: "points" }).evaluation;
+    const [estimated, measured] = [wheel, points].map((each) => each.require(speedRun).answer());
+    estimated!.forEach((point, i) => {
+      const other = measured![i]!;
+      if (!point.ok || !other.ok) throw new Error("a point is expected at every speed");
+      expect(other.violated).toEqual([]);
+      near(other.point.torque, point.point.torque, 0.05);
+    });
+  });
+
   test("the field runs through its points, and the match through the field", () => {
     const changes = { compressorSource: "points", compressorPoints: pointRows(text) };
     const evaluation = truckWith(changes);

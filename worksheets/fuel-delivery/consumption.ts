@@ -1,6 +1,6 @@
 import { fuelDensity } from "../../lib/fluid";
-import { fuelEndurance, fuelFlowAtLoad, meanDuty } from "../../lib/fuel";
-import { cell, structure } from "../../lib/graph";
+import { fuelEndurance, fuelFlowAtLoad, mappedDemand, meanDuty, powerOfFuel } from "../../lib/fuel";
+import { cell, type StatedCheck, structure } from "../../lib/graph";
 import type {
   Fraction,
   Length,
@@ -15,12 +15,16 @@ import type {
 import { fuelFlow, indicatedPower } from "../air-demand/cells";
 import { propellerShare } from "../boat-duty/inputs";
 import { ratedPower, ratedSpeed } from "../brief/cells";
+import { injectedVolume } from "./cells";
+import { fullLoadMap } from "./fullLoadMap";
 import {
   boatSpeed,
   cruiseShare,
   dutyCycle,
+  fuelCurve,
   fuelPropellerExponent,
   hullExponent,
+  railPressure,
   tankReserve,
   tankStart,
   tankVolume,
@@ -43,14 +47,22 @@ export const usableFuel = cell("usableFuel", {
 
 export const duty = structure("duty", {
   label: "Fuel of each phase of the duty cycle",
-  from: { dutyCycle, fuelFlow, ratedPower, indicatedPower },
+  from: { dutyCycle, fuelFlow, ratedPower, indicatedPower, ratedSpeed, fuelCurve, injectedVolume, railPressure },
   compute: ({ dutyCycle, ...at }) => {
     const anchor = anchorOf(at);
+    const map = fullLoadMap(at);
+    const fullLoad = (speed: Fraction) => {
+      const { volumePerStroke } = mappedDemand(map, (speed * at.ratedSpeed) as RotationalSpeed);
+      const fuelFlow = at.fuelFlow * speed * (volumePerStroke / at.injectedVolume);
+      return powerOfFuel(anchor, { speedShare: speed, fuelFlow: fuelFlow as MassFlow });
+    };
     const whole = dutyCycle.reduce((sum, { time }) => sum + time, 0);
     if (whole <= 0) throw new RangeError("duty: no phase of the duty cycle has a share of the time; give one a share");
     const phases = dutyCycle.map(({ phase, time, speed, power, way }) => ({
       phase,
       timeShare: (time / whole) as Fraction,
+      power: (power * at.ratedPower) as Power,
+      fullLoad: fullLoad(speed),
       fuelFlow: fuelFlowAtLoad(anchor, { speedShare: speed, powerShare: power }),
       way,
     }));
@@ -65,8 +77,31 @@ export const duty = structure("duty", {
   },
   formula: "\\dot m_{day} = \\sum \\tau\\,\\dot m_f\\,\\frac{P + (P_i - P_b)\\,\\nu^2}{P_i}",
   source: "Willans's line (from memory): one gross indicated efficiency, losses with the square of speed",
-  assumptions: ["τ are the shares of time, ν the shares of the promised speed; P is the phase's power."],
+  assumptions: [
+    "τ are the shares of time, ν the shares of the promised speed; P is the phase's power.",
+    "Full load at a phase's speed is what the fuel of the full-load map gives there.",
+  ],
+  checks: ({ phases }): readonly StatedCheck[] => {
+    const [hardest, ...others] = phases;
+    if (!hardest) return [];
+    const spare = ({ power, fullLoad }: typeof hardest) => fullLoad - power;
+    const { phase, power, fullLoad } = others.reduce((worst, each) => (spare(each) < spare(worst) ? each : worst), hardest);
+    return [
+      {
+        component: "duty cycle",
+        label: `Power in the phase nearest to full load, “${phase || "unnamed"}”`,
+        kind: "power",
+        side: "most",
+        value: power,
+        bound: (fullLoad * (1 + roundingOfFullLoad)) as Power,
+        source: "the full-load map",
+      },
+    ];
+  },
 });
+
+/** A phase of just the promised power at the promised speed is at full load, not past it. */
+const roundingOfFullLoad = 1e-9;
 
 export const meanFuelFlow = cell("meanFuelFlow", {
   label: "Mean fuel flow over the duty cycle",

@@ -24,6 +24,7 @@ import type {
 import { cylinders, idleSpeed, maximumSpeed, ratedSpeed } from "../brief/cells";
 import { cylinderPressure, dischargeMet, fuelState, injectedVolume, nozzleArea, pumpBuild } from "./cells";
 import { drivenPumps } from "./drivenPumps";
+import { fullLoadMap } from "./fullLoadMap";
 import {
   afterShare,
   cylinderImbalance,
@@ -92,15 +93,7 @@ export const deliverySweep = structure("deliverySweep", {
     needleClosing,
   },
   compute: (at): readonly DeliveryPoint[] => {
-    const map = {
-      points: at.fuelCurve.map(({ speed, quantity, pressure }) => ({
-        speed: (speed * at.ratedSpeed) as RotationalSpeed,
-        quantity,
-        pressure,
-      })),
-      volumePerStroke: at.injectedVolume,
-      railPressure: at.railPressure,
-    };
+    const map = fullLoadMap(at);
     return speedsBetween(at.idleSpeed, at.ratedSpeed, at.maximumSpeed).map((engineSpeed) => {
       const wanted = mappedDemand(map, engineSpeed);
       const { density } = at.fuelState;

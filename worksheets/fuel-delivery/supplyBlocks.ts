@@ -120,11 +120,20 @@ export const supplyBlocks: readonly Block[] = [
     columns: [
       { label: "Phase" },
       { label: "Share of time", kind: "fraction" },
+      { label: "Power", kind: "power" },
+      { label: "Full load there", kind: "power" },
       { label: "Fuel flow", kind: "massFlow", hint: "fuel" },
       { label: "Share of the fuel", kind: "fraction" },
     ],
     rows: ({ phases }) =>
-      phases.map(({ phase, timeShare, fuelFlow, fuelShare }) => [phase || "unnamed", timeShare, fuelFlow, fuelShare]),
+      phases.map(({ phase, timeShare, power, fullLoad, fuelFlow, fuelShare }) => [
+        phase || "unnamed",
+        timeShare,
+        power,
+        fullLoad,
+        fuelFlow,
+        fuelShare,
+      ]),
   }),
   ...lines(meanFuelFlow, runTime, runDistance),
   drawn(figures, "boatReach"),

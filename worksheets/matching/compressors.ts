@@ -30,7 +30,7 @@ const fieldSource = `${estimateSource}; through measured points by least squares
 const fieldAssumptions = [
   estimateDoubt,
   "Through measured points it is as good as they are; the surge line runs through the leftmost of each speed line.",
-  "Beyond its slowest and fastest speed, and outside surge and choke, the field is drawn on and marked as such.",
+  "Beyond its slowest and fastest speed, and outside surge and choke, the field is drawn on and marked as such; below the slowest speed surge comes to no flow at no rise along a straight line.",
 ];
 
 export const bankACompressor = structure("bankACompressor", {

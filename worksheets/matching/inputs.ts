@@ -1,9 +1,10 @@
-import { inventedCompressorPoints } from "../../lib/charge";
+import { wheelEstimate } from "../../lib/charge";
 import { choice, choiceColumn, table } from "../../lib/graph";
 import { setting } from "../setting";
 import { bankSettings } from "./bank";
 import { measuredCompressor } from "./measuredCompressor";
-import { everyOtherSpeed, pointRows, resized } from "./points";
+import type { Angle, Count, Fraction, Length } from "../../lib/quantity";
+import { writtenDown } from "./points";
 
 /** What may stand in the charge path. */
 export const chargeParts = {
@@ -34,20 +35,31 @@ export const chargeOrder = table("chargeOrder", {
   ],
 });
 
-const invented = pointRows(inventedCompressorPoints);
+/** Points of the wheel that a new build has, for a start: drawn from the estimate of its sizes, in metres. */
+function invented(inducer: number, exducer: number, speeds: readonly number[]) {
+  const field = wheelEstimate({
+    name: "invented",
+    inducerDiameter: inducer as Length,
+    exducerDiameter: exducer as Length,
+    blades: 10 as Count,
+    backsweep: ((36 * Math.PI) / 180) as Angle,
+    sizeDebit: 0.05 as Fraction,
+  });
+  return writtenDown(field, speeds);
+}
 
 export const { source: compressorSource, points: compressorPoints } = measuredCompressor({
   sourceKey: "compressorSource",
   pointsKey: "compressorPoints",
   name: "First bank",
-  points: everyOtherSpeed(resized(invented, 97 / 81, 1.35)),
+  points: invented(0.07, 0.097, [40_000, 60_000, 76_000, 90_000, 102_000, 112_000]),
 });
 
 export const { source: bankBCompressorSource, points: bankBCompressorPoints } = measuredCompressor({
   sourceKey: "bankBCompressorSource",
   pointsKey: "bankBCompressorPoints",
   name: "Second bank",
-  points: everyOtherSpeed(resized(invented, 92 / 81, 1.22)),
+  points: invented(0.066, 0.092, [42_000, 63_000, 80_000, 95_000, 107_000, 117_000]),
 });
 
 export const {

@@ -21,7 +21,7 @@ export function measuredCompressor({ sourceKey, pointsKey, name, points }: Measu
     }),
     points: table(pointsKey, {
       label: `${name}, measured points of its compressor`,
-      note: "Corrected to 298 K and 100 kPa; a file says its own reference and is brought to this one. Two speed lines of three points at least, each from surge to choke. The exducer above must be that of the wheel measured.",
+      note: "Corrected to 298 K and 100 kPa; a file says its own reference and is brought to this one. Two speed lines of three points at least, each from surge to choke. The exducer above must be that of the wheel measured. A new build begins with rows drawn from the estimate.",
       columns: {
         flow: column({ label: "Corrected flow", kind: "massFlow", unit: "kg/min", span: [0.006, 3000], step: 0.1 }),
         pressureRatio: column({ label: "Pressure ratio", kind: "ratio", unit: "", span: [1.0001, 12], step: 0.01 }),

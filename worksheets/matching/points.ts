@@ -1,4 +1,4 @@
-import { mapReferences, type MapReference, parseCompressorPoints } from "../../lib/charge";
+import { type CompressorField, mapReferences, type MapReference, parseCompressorPoints } from "../../lib/charge";
 import type { Fraction, MassFlow, Ratio, RotationalSpeed } from "../../lib/quantity";
 
 /** A measured point of a compressor as the table on the sheet holds it. */
@@ -36,25 +36,41 @@ export function pointRows(text: string): readonly PointRow[] {
   }));
 }
 
+/** Places along a speed line, from surge to where the bench stops. */
+const alongLine = [0, 0.3, 0.6, 0.85, 1] as const;
+
+/** Efficiency below which no bench goes on towards choke. */
+const leastEfficiency = 0.55;
+
 /**
- * Points of a like wheel of another size and trim, rounded as a test bench would write them: speed falls with the size,
- * while tip speed, ratio and efficiency stay.
+ * Points of a field as a test bench would write them down: flow, ratio, efficiency and speed rounded.
  *
- * @param size over that of the wheel whose points these are [–]
- * @param flow over that of the wheel whose points these are; the square of the size for the same trim [–]
+ * @param field what the compressor does
+ * @param speeds corrected speeds of the lines, in turns a minute
  */
-export function resized(rows: readonly PointRow[], size: number, flow: number): readonly PointRow[] {
-  return rows.map((row) => ({
-    ...row,
-    flow: (Math.round(row.flow * flow * 1000) / 1000) as MassFlow,
-    speed: ((Math.round((row.speed / size) * 0.6) * 100) / 60) as RotationalSpeed,
-  }));
+export function writtenDown(field: CompressorField, speeds: readonly number[]): readonly PointRow[] {
+  return speeds.flatMap((turns) => {
+    const speed = (turns / 60) as RotationalSpeed;
+    const [surge, choke] = [field.surgeFlow(speed), field.chokeFlow(speed)];
+    let last: number = choke;
+    while (last > surge && field.at(last as MassFlow, speed).efficiency < leastEfficiency) last -= 0.005 * (choke - surge);
+    return alongLine.map((share): PointRow => {
+      const flow = rounded((surge + share * (last - surge)) * 60, 0.1) / 60;
+      const { pressureRatio, efficiency } = field.at(flow as MassFlow, speed);
+      return {
+        flow: flow as MassFlow,
+        pressureRatio: rounded(pressureRatio, 0.001) as Ratio,
+        efficiency: rounded(efficiency, 0.001) as Fraction,
+        speed,
+      };
+    });
+  });
 }
 
-/** Every other speed line of some points, the slowest and those after it. */
-export function everyOtherSpeed(rows: readonly PointRow[]): readonly PointRow[] {
-  const speeds = [...new Set(rows.map(({ speed }) => speed))];
-  return rows.filter(({ speed }) => speeds.indexOf(speed) % 2 === 0);
+/** To whole multiples of a step that is a tenth, a hundredth and so on, without tails of digits. */
+function rounded(value: number, step: number): number {
+  const times = Math.round(1 / step);
+  return Math.round(value * times) / times;
 }
 
 /** The text of a file that holds the rows, for the fit; the row's number is that of its line less one. */

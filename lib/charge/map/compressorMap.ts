@@ -28,7 +28,8 @@ const fewestLines = 2;
  * Field of a compressor through measured points [–, J/kg, kg/s]. Each speed line is fitted by least squares:
  * head = top − drop t^bend from its leftmost (surge) to its rightmost (choke) point, which never rises with flow; and
  * work as a parabola in t, which makes the efficiency their quotient. Between lines the coefficients follow monotone
- * cubics of speed, in terms in which similar flows agree; beyond the slowest and fastest line similarity is taken.
+ * cubics of speed, in terms in which similar flows agree; beyond the slowest and fastest line similarity is taken,
+ * but for surge, which below the slowest line comes to no flow at no rise along a straight line over the rise.
  * The surge line runs through the leftmost points, so it is no better than the courage of whoever measured.
  *
  * @param text the file, as parseCompressorPoints reads it

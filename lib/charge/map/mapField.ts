@@ -103,8 +103,10 @@ export class MapField implements CompressorField {
     };
   }
 
+  /** Below the slowest line surge falls with the rise of pressure, as the square of the speed: a slow wheel stalls without surging. */
   surgeFlow(correctedSpeed: RotationalSpeed): MassFlow {
-    return (this.line(correctedSpeed).left * correctedSpeed) as MassFlow;
+    const slower = Math.min(1, correctedSpeed / this.speedSpan[0]);
+    return (this.line(correctedSpeed).left * correctedSpeed * slower) as MassFlow;
   }
 
   chokeFlow(correctedSpeed: RotationalSpeed): MassFlow {

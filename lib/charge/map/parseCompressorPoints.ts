@@ -1,7 +1,7 @@
-import { requireWithin, type Span } from "../../quantity/guard";
+import type { Span } from "../../quantity/guard";
 import type { KindName, Length, Pressure, Temperature } from "../../quantity/kinds";
 import { unitSpelled } from "../../quantity/unitSpellings";
-import { toSI, type Unit } from "../../quantity/units";
+import { fromSI, toSI, type Unit, unitsOf } from "../../quantity/units";
 import type { MapReference } from "../correctedFlow";
 
 /** A measured point of a compressor, in SI units, at the map's reference state. */
@@ -72,6 +72,7 @@ export function parseCompressorPoints(text: string): CompressorPoints {
   let reference: MapReference | undefined;
   let tipDiameter: Length | undefined;
   let header: Header | undefined;
+  let headerRefused = false;
   text.split(/\r\n|\r|\n/).forEach((raw, i) => {
     const line = i + 1;
     const words = raw.trim();
@@ -83,8 +84,14 @@ export function parseCompressorPoints(text: string): CompressorPoints {
       else if (key.toLowerCase() === "wheel diameter")
         tipDiameter = measured("length", value, "wheel diameter") as Length;
       else if (key !== "") throw new RangeError(`"${key}" is not known; known are name, reference and wheel diameter`);
-      else if (!header) header = headerOf(words);
-      else points.push({ line, ...pointOf(words, header) });
+      else if (header) points.push({ line, ...pointOf(words, header) });
+      else if (startsLikeRow.test(words)) {
+        // what is wrong with a header is told once, not with every row under it
+        if (!headerRefused) throw new RangeError("there is no header above this line, with units in brackets");
+      } else {
+        headerRefused = true;
+        header = headerOf(words);
+      }
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
       refused.push({ line, message: error.message });
@@ -97,6 +104,8 @@ export function parseCompressorPoints(text: string): CompressorPoints {
     });
   return { name, reference, tipDiameter, points, refused };
 }
+
+const startsLikeRow = /^[-+]?[.,]?\d/;
 
 function referenceOf(value: string): MapReference {
   const [temperature = "", pressure = ""] = value.split(/[,;]\s*/);
@@ -134,8 +143,9 @@ function columnOf(text: string): Column | undefined {
   if (kind === "ratio") return { key, unit: undefined };
   const unit = symbol === undefined ? undefined : unitSpelled(kind, symbol);
   if (!unit && (kind !== "fraction" || symbol !== undefined)) {
+    const known = unitsOf(kind).map((each) => each.symbol).join(", ");
     throw new RangeError(
-      `column "${title}" has ${symbol === undefined ? "no unit" : `unit "${symbol}"`}; it must be a unit in brackets`,
+      `column "${title}" has ${symbol === undefined ? "no unit" : `"${symbol}", which is no unit of its kind`}; write one in brackets: ${known}`,
     );
   }
   return { key, unit };
@@ -149,9 +159,14 @@ function pointOf(words: string, header: Header): Omit<MeasuredPoint, "line"> {
     const { title, span } = columns[column.key];
     const cell = (cells[i] ?? "").trim();
     const plain = header.separator === "," ? cell : cell.replace(",", ".");
+    if (cell === "") throw new RangeError(`there is no ${title}`);
     if (!/^[-+]?\d+(\.\d+)?$/.test(plain)) throw new RangeError(`${title} is "${cell}"; it must be a number`);
-    const value = column.unit ? toSI(column.unit, plain) : Number(plain);
-    requireWithin(title, value, span);
+    const { unit } = column;
+    const value = unit ? toSI(unit, plain) : Number(plain);
+    if (!(value >= span[0] && value <= span[1])) {
+      const [least, most] = span.map((end) => Number((unit ? fromSI(unit, end) : end).toPrecision(5)));
+      throw new RangeError(`${title} is ${cell}; it must be ${least} to ${most}${unit ? ` ${unit.symbol}` : ""}`);
+    }
     point[column.key] = value;
   });
   return point;

@@ -219,6 +219,17 @@ describe("compressorMap(text)", () => {
     }
   });
 
+  // A slow wheel stalls without surging: below its slowest line the surge line goes straight, over the rise, to no flow.
+  test("surge below the slowest line falls with the rise of pressure, and joins the measured line", () => {
+    const { field } = map;
+    const slowest = field.speedSpan[0];
+    const rise = (speed: number) => field.at(field.surgeFlow(speed as never), speed as never).pressureRatio - 1;
+    const perRise = (speed: number) => field.surgeFlow(speed as never) / rise(speed);
+    close(field.surgeFlow((slowest * (1 - 1e-9)) as never), field.surgeFlow(slowest as never), 1e-6);
+    for (const share of [0.8, 0.5, 0.25]) close(perRise(share * slowest), perRise(slowest), 0.12);
+    expect(field.surgeFlow((0.5 * slowest) as never)).toBeLessThan(0.3 * field.surgeFlow(slowest as never));
+  });
+
   const header =
     "reference: 298 K, 100 kPa\ncorrected flow [lb/min]; pressure ratio; efficiency [%]; wheel speed [rev/min]";
   test("reads pounds a minute and decimal commas", () => {
@@ -232,14 +243,21 @@ describe("compressorMap(text)", () => {
 
   test("refuses every bad row by the number of its line", () => {
     expect(() => compressorMap(`${header}\n20;1,5;680;60000\n30;eins;72;60000`)).toThrow(
-      /^compressorMap: line 3: efficiency is 6.8; it must be 0.2 to 0.95; line 4: pressure ratio is "eins"; it must be a number$/,
+      /^compressorMap: line 3: efficiency is 680; it must be 20 to 95 %; line 4: pressure ratio is "eins"; it must be a number$/,
     );
     expect(() => compressorMap(inventedCompressorPoints.replace("reference", "referee"))).toThrow(
       /line 2: "referee" is not known/,
     );
     expect(() => compressorMap(inventedCompressorPoints.replace(" [kg/s]", ""))).toThrow(
-      /line 4: column "corrected flow" has no unit/,
+      /^compressorMap: line 4: column "corrected flow" has no unit; write one in brackets: kg\/s, [^;]*$/,
     );
+    expect(() => compressorMap(inventedCompressorPoints.replace("[rev/min]", "[furlong]"))).toThrow(
+      /^compressorMap: line 4: column "wheel speed" has "furlong", which is no unit of its kind; write one in brackets: [^;]*$/,
+    );
+    expect(() => compressorMap("reference: 298 K, 100 kPa\n20;1,5;68;60000\n30;1,48;72;60000")).toThrow(
+      /^compressorMap: line 2: there is no header above this line/,
+    );
+    expect(() => compressorMap(`${header}\n20;1,5;68`)).toThrow("line 3: there is no wheel speed");
     expect(() => compressorMap(`${header}\n20;1,5;68;60000\n30;1,48;72;60000`)).toThrow(
       /line 3 and 4: two points at 60000 rev\/min/,
     );

@@ -17,6 +17,7 @@ const supplyStations = fuel.supplyStations as unknown as (
 const drainingTankTemperature = plain(fuel.drainingTankTemperature);
 const tankTemperature = plain(fuel.tankTemperature);
 const fuelFlowAtLoad = plain(fuel.fuelFlowAtLoad);
+const powerOfFuel = plain(fuel.powerOfFuel);
 const meanDuty = plain(fuel.meanDuty);
 const fuelEndurance = plain(fuel.fuelEndurance);
 
@@ -104,6 +105,19 @@ test("fuelFlowAtLoad is the anchor's at the anchor, that of the losses alone wit
   expect(() => fuelFlowAtLoad({ ...anchor, indicatedPower: 600e3 }, { speedShare: 1, powerShare: 1 })).toThrow(
     "indicatedPower above brakePower is -100000 W",
   );
+});
+
+test("powerOfFuel gives back the power for which fuelFlowAtLoad asked, and is below zero where the fuel turns nothing", () => {
+  const anchor = { fuelFlow: 0.04, brakePower: 700e3, indicatedPower: 840e3 };
+  for (const speedShare of [0.2, 0.7, 1, 1.1]) {
+    for (const powerShare of [0, 0.3, 1]) {
+      const fuelFlow = fuelFlowAtLoad(anchor, { speedShare, powerShare });
+      expect(powerOfFuel(anchor, { speedShare, fuelFlow })).toBeCloseTo(700e3 * powerShare, 6);
+    }
+  }
+  // By hand: no fuel leaves the losses, 140 kW at full speed.
+  expect(powerOfFuel(anchor, { speedShare: 1, fuelFlow: 0 })).toBeCloseTo(-140e3, 6);
+  expect(() => powerOfFuel(anchor, { speedShare: 2, fuelFlow: 0.01 })).toThrow("powerOfFuel: speedShare is 2");
 });
 
 test("meanDuty does not care for the scale of its shares, and fuelEndurance empties the tank", () => {

@@ -5,7 +5,7 @@ import { share } from "./share";
 
 export const dutyCycle = table("dutyCycle", {
   label: "Duty cycle",
-  note: "Shares of time are brought to 100 %. Speed and power over the promised ones; way is speed over ground or water.",
+  note: "Shares of time are brought to 100 %. Speed and power over the promised ones, the power within the full-load map; way is speed over ground or water.",
   columns: {
     phase: textColumn({ label: "Phase", longest: 32 }),
     time: column({ label: "Share of time", kind: "fraction", unit: "%", span: [0, 100], step: 1 }),
@@ -19,7 +19,7 @@ export const dutyCycle = table("dutyCycle", {
       phase: "Climb, full load",
       time: share(35),
       speed: share(97),
-      power: share(98),
+      power: share(97),
       way: quantity("velocity", 118, "km/h"),
     },
     {
