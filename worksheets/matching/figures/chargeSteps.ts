@@ -20,6 +20,7 @@ export const chargeSteps = figure({
     return sentences(
       `With ${units.text("power", matched.brakePower)} on it at ${units.text("rotationalSpeed", matched.engineSpeed)} the charge comes from ${units.text("pressure", air.pressure, "boost")} in the open air to ${units.text("pressure", manifold.pressure, "boost")} and ${units.text("temperature", manifold.temperature)} in the manifold.`,
       shareWords(stations, units),
+      bypassWords(matched),
       `It is hottest ${hottest.number === 0 ? "in the open air" : `after the ${inSentence(elementName(hottest))}`}, at ${units.text("temperature", hottest.temperature)}.`,
     );
   },
@@ -57,6 +58,11 @@ function shareWords(stations: readonly PathStation[], units: FigureUnits): strin
   const lost = known.reduce((sum, { share: part }) => sum + Math.max(0, -part!), 0);
   const taken = lost > 0.0005 ? `; the rest of the path takes ${share(units, lost)} back` : "";
   return `Of the rise in pressure ${listed(made)}${taken}.`;
+}
+
+/** An open bypass, which leaves a blower at a ratio of 1. */
+function bypassWords({ blowers }: OperatingPoint): string {
+  return blowers.some(({ bypassOpen }) => bypassOpen) ? "The blower's bypass stands open: it turns without load." : "";
 }
 
 function drawSteps({ stations }: OperatingPoint, { width, units }: FigureFrame): SVGSVGElement {
