@@ -39,7 +39,6 @@ import * as fuelTiming from "./fuel-delivery/timing";
 import * as landCells from "./land-cooling/cells";
 import * as landInputs from "./land-cooling/inputs";
 import * as marineBalance from "./marine-cooling/balance";
-import * as balanceInputs from "./marine-cooling/balanceInputs";
 import * as balanceRuns from "./marine-cooling/balanceRuns";
 import * as marineCells from "./marine-cooling/cells";
 import * as marineCircuit from "./marine-cooling/circuit";
@@ -51,7 +50,6 @@ import * as marineInputs from "./marine-cooling/inputs";
 import * as rawWater from "./marine-cooling/rawWater";
 import * as suction from "./marine-cooling/suction";
 import * as wallHeat from "./marine-cooling/wallHeat";
-import * as wallHeatInputs from "./marine-cooling/wallHeatInputs";
 import * as banks from "./matching/banks";
 import * as matchCells from "./matching/cells";
 import * as compressors from "./matching/compressors";
@@ -96,8 +94,6 @@ export const nodesBySheet: Readonly<Record<string, readonly Node[]>> = {
   ),
   "marine-cooling": nodesOf(
     marineInputs,
-    balanceInputs,
-    wallHeatInputs,
     rawWater,
     suction,
     marineBalance,

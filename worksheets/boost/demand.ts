@@ -5,7 +5,7 @@ import { cell, structure } from "../../lib/graph";
 import type { Power } from "../../lib/quantity";
 import { ambientHumidityRatio, ratedPower, ratedSpeed } from "../brief/cells";
 import { frictionHeatToOil, wallHeatRadiated, wallHeatToOil } from "../marine-cooling/inputs";
-import { measuredFuelFlow, measuredJacketHeat, wallHeatFrom } from "../marine-cooling/wallHeatInputs";
+import { measuredFuelFlow, measuredJacketHeat, wallHeatFrom } from "../marine-cooling/inputs/wallHeat";
 import { wallHeatShare } from "./inputs";
 import { statedBuild } from "./statedBuild";
 

@@ -1,5 +1,6 @@
 import { cell, structure } from "../../lib/graph";
-import type { Power, Ratio } from "../../lib/quantity";
+import type { Fraction, Power, Ratio } from "../../lib/quantity";
+import { fuelPumpPower } from "../air-demand/cells";
 import { demand } from "../boost/demand";
 import { ambientHumidityRatio, ambientTemperature, ratedPower, ratedSpeed } from "../brief/cells";
 import { fuelReturnHeat } from "../fuel-delivery/cells";
@@ -18,6 +19,7 @@ export const balanceSetup = structure("balanceSetup", {
     wallHeatRadiated,
     gearEfficiency,
     fuelReturnHeat,
+    fuelPumpPower,
     fuelInUse,
     ambientTemperature,
   },
@@ -28,12 +30,13 @@ export const balanceSetup = structure("balanceSetup", {
       wallHeatRadiated: at.wallHeatRadiated,
     },
     gearEfficiency: at.gearEfficiency,
-    fuelReturnHeat: at.fuelReturnHeat,
+    fuelReturnShare: (at.fuelPumpPower > 0 ? at.fuelReturnHeat / at.fuelPumpPower : 0) as Fraction,
     fuel: at.fuelInUse,
     ambientTemperature: at.ambientTemperature,
   }),
   formula: "\\text{inputs gathered}",
   source: "definition",
+  assumptions: ["Of the fuel pump's power the returning fuel carries the same part at every speed and load."],
 });
 
 /** The engine as the boat has it: the chosen parts, with the promised power on them. */

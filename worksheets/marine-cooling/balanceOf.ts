@@ -29,7 +29,8 @@ export interface MarineBalance {
 export interface BalanceInputs {
   readonly split: HeatSplit;
   readonly gearEfficiency: Fraction;
-  readonly fuelReturnHeat: Power;
+  /** part of the fuel pump's power that the returning fuel carries as heat */
+  readonly fuelReturnShare: Fraction;
   readonly fuel: DieselFuel;
   readonly ambientTemperature: Temperature;
 }
@@ -47,11 +48,12 @@ export function balanceOf(engine: SolvedEngine, inputs: BalanceInputs): MarineBa
     ambientTemperature: inputs.ambientTemperature,
   });
   const gear = gearOilHeat({ power: part("brake") as Power, efficiency: inputs.gearEfficiency });
+  const returned = inputs.fuelReturnShare * part("fuelPump");
   const rows: readonly (readonly [key: string, name: string, power: number, goal: BalanceGoal])[] = [
     ["shaft", "Shaft behind the gear", part("brake") - gear, "work"],
     ["accessories", "Accessories", part("accessories"), "away"],
-    ["fuelPump", "Fuel pump", part("fuelPump") - inputs.fuelReturnHeat, "away"],
-    ["fuelReturn", "Returning fuel", inputs.fuelReturnHeat, "sea"],
+    ["fuelPump", "Fuel pump", part("fuelPump") - returned, "away"],
+    ["fuelReturn", "Returning fuel", returned, "sea"],
     ["gear", "Gear oil", gear, "sea"],
     ["jacket", "Jacket water", part("jacket"), "sea"],
     ["oil", "Engine oil", part("oil") + part("turbochargerLoss"), "sea"],

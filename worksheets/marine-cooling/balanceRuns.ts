@@ -5,7 +5,7 @@ import { Later } from "../later";
 import { matchBuild } from "../matching/match";
 import { speedRun } from "../matching/runs";
 import { balanceSetup } from "./balance";
-import { flowsAlong, flowsLoad, flowsSpeed } from "./balanceInputs";
+import { flowsAlong, flowsLoad, flowsSpeed } from "./inputs/flows";
 import { curvePointAt, propellerCurve } from "./curve";
 import { type BalancePoint, fullLoadPointAt, pointBelow } from "./fullLoad";
 import { cylinderSetup, wallHeatCalibration } from "./wallHeat";
@@ -28,7 +28,7 @@ const curveAssumptions = [
   "On either curve the engine is the match: each turbocharger where its field has it, wastegates and blower as they stand there. At one speed and power both have one balance.",
   "Wall heat after the correlation chosen, scaled to your share at the promised power: the match is reckoned with that share at every speed, so its power is taken and its heat solved anew.",
   "Limits of the match do not stop the propeller's curve: where one is passed, that is told.",
-  "Accessories and returning fuel are those of the promised speed; gear loss is in proportion to power.",
+  "Accessories go with the speed as in the match, the heat of returning fuel with the pump's power; gear loss is in proportion to power.",
 ];
 
 /** The heat balance from idle to the highest speed of the curve chosen. */

@@ -71,7 +71,10 @@ export const coldChargeTemperature = cell("coldChargeTemperature", {
   limits: [{ component: "charge coolers", side: "least", bound: chargeTemperatureLeast }],
 });
 
-const condensateOf = ({ airFlow, manifoldPressure: pressure, manifoldTemperature: temperature }: SolvedEngine, humidityRatio: Ratio) =>
+const condensateOf = (
+  { airFlow, manifoldPressure: pressure, manifoldTemperature: temperature }: SolvedEngine,
+  humidityRatio: Ratio,
+) =>
   chargeCondensate({ dryAirFlow: (airFlow / (1 + humidityRatio)) as MassFlow, humidityRatio, temperature, pressure });
 
 export const chargeDewPoint = cell("chargeDewPoint", {

@@ -72,7 +72,7 @@ export const propellerCurve = structure("propellerCurve", {
   assumptions: [
     "Of a propeller that takes all of the promised power: the heaviest that the cooling may meet, a foul bottom among it.",
     "Limits of the match do not stop it: a point past one of them is told, and one at which the parts have no balance has no answer.",
-    "Accessories and returning fuel are those of the promised speed; gear loss is in proportion to power.",
+    "Accessories go with the speed as in the match, the heat of returning fuel with the pump's power; gear loss is in proportion to power.",
     "Wall heat after the correlation chosen, scaled to your share at the promised power: the match takes that share at every speed.",
   ],
 });
@@ -93,7 +93,15 @@ export function curvePointAt(at: CurveFrom, speed: RotationalSpeed, load = 1): C
     const parts = reached(at, most, brakePower);
     const { balance, wallShare, passed } = parts;
     const { excessAirRatio } = parts.engine;
-    return { speed, brakePower, balance, wallShare, excessAirRatio, passed, circuits: answered(() => circuitsAt(at, parts)) };
+    return {
+      speed,
+      brakePower,
+      balance,
+      wallShare,
+      excessAirRatio,
+      passed,
+      circuits: answered(() => circuitsAt(at, parts)),
+    };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return { speed, brakePower, refused: error.message };
@@ -136,7 +144,8 @@ function circuitsAt(at: CurveFrom, { engine, balance }: SolvedParts): CurveCircu
     jacket: network.jacket?.hot,
     oil: network.nodes.find(({ key }) => key === "oilCooler")?.station?.hotInlet,
     mixedExhaust: answered(
-      () => exhaustMixWithoutEvaporation(exhaustMixOf(engine, water, at.balanceSetup.fuel, at.ambientPressure)).temperature,
+      () =>
+        exhaustMixWithoutEvaporation(exhaustMixOf(engine, water, at.balanceSetup.fuel, at.ambientPressure)).temperature,
     ),
   };
 }

@@ -31,7 +31,7 @@ import {
   wallHeatCorrelation,
   wallHeatFrom,
   wallTemperature,
-} from "./wallHeatInputs";
+} from "./inputs/wallHeat";
 
 /** Where the heat goes, and how a correlation carries it to other loads. */
 export const heatBlocks: readonly Block[] = [

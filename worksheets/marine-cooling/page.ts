@@ -1,6 +1,6 @@
 import { heatCarrier } from "../brief/cells";
 import { caution, drawn, heading, lines, prose, type Sheet, tabulated } from "../sheet";
-import { flowsAlong, flowsLoad, flowsSpeed } from "./balanceInputs";
+import { flowsAlong, flowsLoad, flowsSpeed } from "./inputs/flows";
 import { balanceRun, balanceThere, flowsEngineSpeed } from "./balanceRuns";
 import { rawWaterNeeded, rawWaterSpeed, rawWaterVelocity, tubeVelocities } from "./cells";
 import {

@@ -16,7 +16,7 @@ import {
   portTemperature,
   wallHeatCorrelation,
   wallTemperature,
-} from "./wallHeatInputs";
+} from "./inputs/wallHeat";
 import { type CylinderSetup, type WallHeat, wallHeatOf } from "./wallHeatOf";
 
 /** The cylinder as the correlation asks for it. */

@@ -3,7 +3,7 @@ import { isRefusal } from "../../../lib/graph";
 import { ratedSpeed } from "../../brief/cells";
 import { share } from "../../drawing";
 import { type FigureUnits, figure } from "../../sheet";
-import { flowsAlong, flowsLoad, flowsSpeed } from "../balanceInputs";
+import { flowsAlong, flowsLoad, flowsSpeed } from "../inputs/flows";
 import { balanceRun } from "../balanceRuns";
 import { curveWords, limitWords } from "./curveWords";
 import { flowsOf, powerTo } from "./flows";

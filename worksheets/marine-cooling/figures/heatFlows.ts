@@ -3,7 +3,7 @@ import { ratedPower, ratedSpeed } from "../../brief/cells";
 import { share } from "../../drawing";
 import { type FigureUnits, figure } from "../../sheet";
 import { marineBalance } from "../balance";
-import { flowsAlong, flowsLoad, flowsSpeed } from "../balanceInputs";
+import { flowsAlong, flowsLoad, flowsSpeed } from "../inputs/flows";
 import type { MarineBalance } from "../balanceOf";
 import { balanceThere } from "../balanceRuns";
 import { curveWords, limitWords } from "./curveWords";

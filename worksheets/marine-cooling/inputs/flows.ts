@@ -1,5 +1,5 @@
-import { choice } from "../../lib/graph";
-import { setting } from "../setting";
+import { choice } from "../../../lib/graph";
+import { setting } from "../../setting";
 
 export const flowsAlong = choice("flowsAlong", {
   label: "Heat flows are drawn along",

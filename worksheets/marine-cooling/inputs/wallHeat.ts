@@ -1,5 +1,5 @@
-import { choice } from "../../lib/graph";
-import { setting } from "../setting";
+import { choice } from "../../../lib/graph";
+import { setting } from "../../setting";
 
 export const wallHeatCorrelation = choice("wallHeatCorrelation", {
   label: "Heat to the cylinder walls after",

@@ -1,0 +1,6 @@
+export * from "./core";
+export * from "./landHeat";
+export * from "./radiator";
+export * from "./radiatorCurve";
+export * from "./testCell";
+export * from "./tower";
