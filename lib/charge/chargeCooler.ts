@@ -71,20 +71,11 @@ export function chargeCoolerOutlet(cooler: ChargeCooler, inlet: CoolerInlet): Co
   const { massFlow, temperature, pressure, gas = dryAir } = inlet;
   requireWithin("chargeCoolerOutlet: effectiveness", effectiveness, [0, 1]);
   requirePositive("chargeCoolerOutlet: sinkTemperature", sinkTemperature, "K");
-  const outlet = throughCooler(cooler, { massFlow, temperature, pressure, gas });
-  requirePositive("chargeCoolerOutlet: pressure left after the loss", outlet.pressure, "Pa");
-  return outlet;
-}
-
-/** As chargeCoolerOutlet, unguarded and down to pressures below 0, for solvers on their way to an answer. */
-export function throughCooler(cooler: ChargeCooler, inlet: Required<CoolerInlet>): CoolerOutlet {
-  const { temperature, pressureLoss } = cooledBy(cooler, inlet);
-  return {
-    temperature,
-    pressure: (inlet.pressure - pressureLoss) as Pressure,
-    heat: coolerHeat(inlet, temperature),
-    pressureLoss,
-  };
+  const entering = { massFlow, temperature, pressure, gas };
+  const { temperature: outlet, pressureLoss } = cooledBy(cooler, entering);
+  const left = (pressure - pressureLoss) as Pressure;
+  requirePositive("chargeCoolerOutlet: pressure left after the loss", left, "Pa");
+  return { temperature: outlet, pressure: left, heat: coolerHeat(entering, outlet), pressureLoss };
 }
 
 /** Temperature behind a cooler, and the pressure that it takes, unguarded: what a balance of flow asks for. */

@@ -48,23 +48,6 @@ export function correctedFlow(massFlow: MassFlow, inlet: InletState, reference: 
 }
 
 /**
- * Flow through a compressor whose map shows a corrected flow [kg/s]: the inverse of correctedFlow.
- *
- * @param corrected flow as the map shows it [kg/s], 0 or above
- * @param inlet state at the compressor's inlet, after filter and duct [K, Pa]
- * @param reference the map's reference state [K, Pa]
- * @throws RangeError if the flow is negative, or a temperature or pressure not above zero
- * @source similarity of turbomachines
- * @example physicalFlow(0.3602157, { temperature: 303.15, pressure: 98000 }, mapReferences[0]) // 0.35
- */
-export function physicalFlow(corrected: MassFlow, inlet: InletState, reference: MapReference): MassFlow {
-  requireNotNegative("physicalFlow: corrected", corrected, "kg/s");
-  requireStates("physicalFlow", inlet, reference);
-  const hotter = Math.sqrt(inlet.temperature / reference.temperature);
-  return ((corrected * inlet.pressure) / (reference.pressure * hotter)) as MassFlow;
-}
-
-/**
  * Shaft speed as a map of the given reference shows it [rev/s]: N/√(T/T_ref).
  *
  * @param speed shaft speed [rev/s], 0 or above

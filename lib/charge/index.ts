@@ -68,7 +68,7 @@ export {
 export * from "./wastegate";
 export * from "./wheel/inducerChoke";
 export * from "./wheel/slip";
-export * from "./wheel/stageEfficiency";
+export { efficiencyShape, type OffPeak, peakPolytropicEfficiency } from "./wheel/stageEfficiency";
 export { type CompressorWheel, rememberedWheelShape, tipSpeed, wheelEstimate } from "./wheel/wheelEstimate";
 export type { SlowToFast, WheelShape } from "./wheel/wheelField";
 export * from "./wheel/workCoefficient";

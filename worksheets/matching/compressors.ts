@@ -23,7 +23,7 @@ const estimateSource =
   "M. V. Casey, C. J. Robinson, A Method to Estimate the Performance Map of a Centrifugal Compressor Stage, J. Turbomachinery 135 (2013) (forms from memory)";
 
 const estimateDoubt =
-  "From sizes alone it is a published estimate: ±4 points of efficiency, ±8 % of the pressure rise, and ±25 % of the flow at surge, which is much less certain than the rest: it is taken as nearly straight over the pressure ratio, from no flow at no rise (common practice, no source).";
+  "From sizes alone it is a published estimate: ±4 points of efficiency, ±8 % of the pressure rise, and ±25 % of the flow at surge, which is much less certain than the rest: it is taken as nearly straight over the pressure ratio, as at modest Mach numbers (Turbomachinery Magazine 65, 2025, no. 6), from no flow at no rise (common practice, no source).";
 
 const fieldSource = `${estimateSource}; through measured points by least squares along each speed line`;
 

@@ -136,7 +136,7 @@ export const tipSpeedLimit = setting("tipSpeedLimit", {
   value: 560,
   span: [300, 700],
   step: 5,
-  note: "About 520 to 560 m/s for cast aluminium, more for forged or titanium: common practice, no source.",
+  note: "About 450 to 500 m/s for cast aluminium, 520 to 560 milled from a forging, 600 and more for titanium: common practice, no source. A wheel ages with every start.",
 });
 
 export const surgeMarginWanted = setting("surgeMarginWanted", {

@@ -1,4 +1,11 @@
-import { type CompressorField, mapReferences, type MapReference, parseCompressorPoints } from "../../lib/charge";
+import {
+  type CompressorField,
+  correctedFlow,
+  correctedSpeed,
+  type MapReference,
+  mapReferences,
+  parseCompressorPoints,
+} from "../../lib/charge";
 import type { Fraction, MassFlow, Ratio, RotationalSpeed } from "../../lib/quantity";
 
 /** A measured point of a compressor as the table on the sheet holds it. */
@@ -25,14 +32,12 @@ export function pointRows(text: string): readonly PointRow[] {
     throw new RangeError(told.join("; "));
   }
   if (points.length === 0) throw new RangeError("there are no points under the header");
-  // physical flow and speed at the file's reference state, seen from the table's
-  const cooler = Math.sqrt(tableReference.temperature / reference.temperature);
-  const denser = tableReference.pressure / reference.pressure;
+  // what passes at the file's reference state, as the table's shows it
   return points.map(({ flow, pressureRatio, efficiency, speed }) => ({
-    flow: ((flow * denser) / cooler) as MassFlow,
+    flow: correctedFlow(flow as MassFlow, reference, tableReference),
     pressureRatio: pressureRatio as Ratio,
     efficiency: efficiency as Fraction,
-    speed: (speed * cooler) as RotationalSpeed,
+    speed: correctedSpeed(speed as RotationalSpeed, reference.temperature, tableReference),
   }));
 }
 

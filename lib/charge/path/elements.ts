@@ -66,7 +66,7 @@ export interface CoolerElement extends Named {
 export interface SinkWarming {
   /** name of the cooler that the stream has passed */
   readonly cooler: string;
-  /** warming of the stream for each watt of heat that it took there [K/W], 0 or above */
+  /** warming of the stream for each watt of heat that it took there, at the speed for which the build is stated [K/W], 0 or above */
   readonly perWatt: number;
 }
 

@@ -16,7 +16,7 @@ export interface CoolerRating {
   readonly effectiveness: Fraction;
   /** specific heat of the charge times its flow, there [W/K], above 0 */
   readonly chargeCapacityRate: ThermalConductance;
-  /** specific heat of the sink times its flow, there and always [W/K], above 0 */
+  /** specific heat of the sink times its flow, there; see coolingAtSinkFlow for another flow [W/K], above 0 */
   readonly sinkCapacityRate: ThermalConductance;
   /** part of the resistance to heat that lies on the charge's side, there [–], 0 to 1 */
   readonly chargeSideShare: Fraction;

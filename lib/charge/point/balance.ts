@@ -20,8 +20,9 @@ export interface Balance {
 
 /**
  * The state at which all balances close, by Newton's method: flow of engine and blowers, power of each shaft, power at
- * the pistons, streams that pass two coolers, and the closure. Unknowns are logarithms of air flow, wheel speeds, blower ratios and fuel flow, and the
- * share of the brake in the indicated power; and warmings of cooling streams, where there are some.
+ * the pistons, streams that pass two coolers, and the closure. Unknowns are logarithms of air flow, wheel speeds, blower
+ * ratios and fuel flow, the share of the brake in the indicated power, and warmings of cooling streams, where there are
+ * some.
  *
  * @throws RangeError if the balance is not found from this start
  */
@@ -110,7 +111,7 @@ function sameMarch(x: readonly number[], before: Asked | undefined, alongPath: n
 }
 
 /** How far each balance of a state is from closed, relative: engine, blowers, shafts, pistons. */
-export function mismatches(state: OperatingState): number[] {
+function mismatches(state: OperatingState): number[] {
   const residuals = [state.engineMismatch];
   for (const { mismatch, bypassOpen } of state.march.blowers) if (!bypassOpen) residuals.push(mismatch);
   for (const { available, power } of state.turbines) residuals.push(softLogarithm(available / power));

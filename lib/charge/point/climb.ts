@@ -157,7 +157,7 @@ export function lookedBeyond(found: Solved, start: WarmStart): Solved | undefine
 }
 
 /** Slopes of a point with its fuel given: where a limit closed it, without the fuel's column and the limit's row. */
-export function slopesAtGivenFuel({ slopes, setting, state }: Solved): Slopes | undefined {
+function slopesAtGivenFuel({ slopes, setting, state }: Solved): Slopes | undefined {
   const closedBlowers = setting.bypassesOpen.filter((open) => !open).length;
   const warmed = setting.warmers.filter((by) => by >= 0).length;
   const unknowns = 2 + state.trial.wheelSpeeds.length + closedBlowers + warmed;

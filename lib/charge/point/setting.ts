@@ -18,7 +18,7 @@ export function blowersOf(path: readonly ChargeElement[]): readonly BlowerElemen
 }
 
 /** Of each cooler: the place among the coolers of the one that its cooling stream has passed before, or −1. */
-export function warmersOf(path: readonly ChargeElement[]): readonly number[] {
+function warmersOf(path: readonly ChargeElement[]): readonly number[] {
   const coolers = path.filter((element) => element.kind === "cooler");
   return coolers.map(({ warmedBy }) => (warmedBy ? coolers.findIndex(({ name }) => name === warmedBy.cooler) : -1));
 }

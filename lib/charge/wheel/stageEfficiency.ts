@@ -54,9 +54,27 @@ export function efficiencyShape(line: OffPeak): Ratio {
   requireWithin("efficiencyShape: lowBend", lowBend, [1, 20]);
   requireWithin("efficiencyShape: highBend", highBend, [1, 20]);
   requireNotNegative("efficiencyShape: chokeLoss", chokeLoss);
-  if (flowCoefficient <= peakFlowCoefficient) {
-    return ((1 - (1 - flowCoefficient / peakFlowCoefficient) ** lowBend) ** (1 / lowBend)) as Ratio;
-  }
-  const share = (flowCoefficient - peakFlowCoefficient) / (chokeFlowCoefficient - peakFlowCoefficient);
-  return (1 - chokeLoss + chokeLoss * (1 - share ** highBend) ** (1 / highBend)) as Ratio;
+  return shapeOffPeak(flowCoefficient, {
+    peak: peakFlowCoefficient,
+    choke: chokeFlowCoefficient,
+    lowBend,
+    chokeLoss,
+    highBend,
+  }) as Ratio;
+}
+
+/** A speed line in plain numbers, as OffPeak has them. */
+export interface LineShape {
+  readonly peak: number;
+  readonly choke: number;
+  readonly lowBend: number;
+  readonly chokeLoss: number;
+  readonly highBend: number;
+}
+
+/** As efficiencyShape, unguarded, for what asks it often. */
+export function shapeOffPeak(flow: number, { peak, choke, lowBend, chokeLoss, highBend }: LineShape): number {
+  if (flow <= peak) return (1 - (1 - flow / peak) ** lowBend) ** (1 / lowBend);
+  const share = (flow - peak) / (choke - peak);
+  return 1 - chokeLoss + chokeLoss * (1 - share ** highBend) ** (1 / highBend);
 }

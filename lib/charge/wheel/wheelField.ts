@@ -15,7 +15,7 @@ import type { MapReference } from "../correctedFlow";
 import { logRatioBeyondChoke } from "../map/beyondChoke";
 import type { CompressorField, CompressorPoint, FieldUncertainty } from "../map/compressorField";
 import { inducerChokeFlow } from "./inducerChoke";
-import { peakPolytropicEfficiency } from "./stageEfficiency";
+import { type LineShape, peakPolytropicEfficiency, shapeOffPeak } from "./stageEfficiency";
 
 /** From slow to fast wheels. */
 export type SlowToFast = readonly [slow: number, fast: number];
@@ -70,18 +70,18 @@ const slowEnd = 1.15;
 const machSpan: Span = [0.3, 1.8];
 
 /** A speed line of the estimate, in flow coefficients. */
-interface Line {
+interface Line extends LineShape {
   readonly mach: number;
   readonly tipSpeed: number;
   /** corrected flow per flow coefficient [kg/s] */
   readonly flowScale: number;
-  readonly choke: number;
-  readonly peak: number;
   readonly surge: number;
-  readonly lowBend: number;
-  readonly chokeLoss: number;
-  readonly highBend: number;
   readonly peakEfficiency: number;
+}
+
+/** Polytropic efficiency at a flow coefficient. */
+function efficiencyAt(line: Line, flow: number): number {
+  return line.peakEfficiency * shapeOffPeak(flow, line);
 }
 
 function logistic(x: number): number {
@@ -138,12 +138,12 @@ export class WheelField implements CompressorField {
     const work = this.work(line, within);
     const heated = Math.log1p((gamma - 1) * work * line.mach ** 2);
     const exponent = gamma / (gamma - 1);
-    let logRatio = exponent * this.efficiency(line, within) * heated;
+    let logRatio = exponent * efficiencyAt(line, within) * heated;
     if (flow > last) {
       const step = 1e-4 * (line.choke - line.peak);
       const before = last - step;
       const logBefore =
-        exponent * this.efficiency(line, before) * Math.log1p((gamma - 1) * this.work(line, before) * line.mach ** 2);
+        exponent * efficiencyAt(line, before) * Math.log1p((gamma - 1) * this.work(line, before) * line.mach ** 2);
       const end = {
         flow: last * line.flowScale,
         logRatio,
@@ -217,14 +217,6 @@ export class WheelField implements CompressorField {
       highBend: blend(shape.highBend, fast),
       peakEfficiency: peakPolytropicEfficiency(asked, Math.min(mach, 2.5) as Ratio) - sizeDebit,
     };
-  }
-
-  /** Polytropic efficiency: the shape of efficiencyShape without its guards, for speed. */
-  private efficiency(line: Line, flow: number): number {
-    const { peak, choke, lowBend, chokeLoss, highBend, peakEfficiency } = line;
-    if (flow <= peak) return peakEfficiency * (1 - (1 - flow / peak) ** lowBend) ** (1 / lowBend);
-    const share = (flow - peak) / (choke - peak);
-    return peakEfficiency * (1 - chokeLoss + chokeLoss * (1 - share ** highBend) ** (1 / highBend));
   }
 
   /** Work coefficient: Euler work falls with flow; disc friction counts as a power that does not depend on it. */

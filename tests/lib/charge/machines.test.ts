@@ -9,7 +9,6 @@ import {
   mapReferences,
   nozzleArea,
   nozzleMassFlow,
-  physicalFlow,
   pressureAfterTurbine,
   turbineBalance,
 } from "../../../lib/charge";
@@ -47,9 +46,7 @@ describe("map quantities", () => {
     const inlet = { temperature: given(row, "T_K") as Temperature, pressure: given(row, "p_Pa") as Pressure };
     mapReferences.forEach((reference, i) => {
       const [flow, speed] = names[i]!;
-      const corrected = correctedFlow(given(row, "m_kgps") as MassFlow, inlet, reference);
-      close(corrected, row.expected[flow], 1e-4);
-      close(physicalFlow(corrected, inlet, reference), given(row, "m_kgps"), 1e-14);
+      close(correctedFlow(given(row, "m_kgps") as MassFlow, inlet, reference), row.expected[flow], 1e-4);
       const turns = correctedSpeed((given(row, "N_rpm") / 60) as RotationalSpeed, inlet.temperature, reference);
       close(turns * 60, row.expected[speed], 1e-4);
     });
