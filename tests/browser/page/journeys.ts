@@ -28,7 +28,7 @@ async function savedFile(page: Page): Promise<string> {
 export function journeys(open: Open): void {
   test("a slider dragged on one sheet moves a number on another, while it is dragged and by one entry", async () => {
     const { page } = await open();
-    const before = await numberOf(page, "seaHeat").textContent();
+    const before = await numberOf(page, "manifoldPressure").textContent();
     const slider = page.locator("#line-excessAirRatio .slider");
     // The figure above it comes with the page; until it stands, it moves what is below.
     await page.locator("#figure-altitude").scrollIntoViewIfNeeded();
@@ -38,12 +38,12 @@ export function journeys(open: Open): void {
     await page.mouse.move(box.x + box.width * 0.24, box.y + box.height / 2);
     await page.mouse.down();
     await page.mouse.move(box.x + box.width * 0.5, box.y + box.height / 2, { steps: 8 });
-    expect(await changedFrom(page, "seaHeat", before)).not.toBe(before);
+    expect(await changedFrom(page, "manifoldPressure", before)).not.toBe(before);
     expect(await page.locator(".echo-item").count()).toBeGreaterThan(0);
     await page.mouse.up();
     await page.waitForFunction(() => /Excess air ratio/.test(document.querySelector(".echo [role=status]")?.textContent ?? ""));
     await page.keyboard.press("Control+z");
-    await page.waitForFunction((old) => document.querySelector("#line-seaHeat .number")?.textContent === old, before);
+    await page.waitForFunction((old) => document.querySelector("#line-manifoldPressure .number")?.textContent === old, before);
   });
 
   test("a broken file changes nothing and names the field", async () => {
