@@ -38,6 +38,7 @@ const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
     holeDiameter: 160e-6,
     railPressure: 9e7,
     plungerDiameter: 6e-3,
+    heatsFrom: "promise",
   },
   "driven backwards, too fast and too slow": {
     heatCarrier: "seaWater",
@@ -64,7 +65,7 @@ const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
 /** Figures that have no answer in a build: a tower freezes where water does. */
 const waiting: Readonly<Record<string, readonly string[]>> = {
   "low and cold": ["towerPlate"],
-  "one meter, one turbocharger, small holes": ["deratingPlate"],
+  "one meter, one turbocharger, small holes": ["curveFlows", "deratingPlate"],
 };
 const widths = [340, 560, 580, 760, 900];
 

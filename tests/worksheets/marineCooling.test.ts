@@ -4,7 +4,8 @@ import { isRefusal, Refusal } from "../../lib/graph";
 import type { Power, Ratio, RotationalSpeed } from "../../lib/quantity";
 import { derating } from "../../worksheets/boat-duty/derating";
 import { exhaustBackPressure, wetExhaustTemperature } from "../../worksheets/boat-duty/exhaust";
-import { expansionRatio, manifoldTemperature, turbineInletPressure } from "../../worksheets/boost/cells";
+import { excessAirRatio } from "../../worksheets/air-demand/inputs";
+import { expansionRatio, heatBalance, manifoldTemperature, turbineInletPressure } from "../../worksheets/boost/cells";
 import { exhaustOutletLoss } from "../../worksheets/boost/inputs";
 import { ratedPower } from "../../worksheets/brief/cells";
 import { inputsOf } from "../../worksheets/build/build";
@@ -20,6 +21,7 @@ import { marineBalance } from "../../worksheets/marine-cooling/balance";
 import { curvePointAt, propellerCurve } from "../../worksheets/marine-cooling/curve";
 import { coldCircuit } from "../../worksheets/marine-cooling/cold";
 import { failures } from "../../worksheets/marine-cooling/failures";
+import { jacketHeat } from "../../worksheets/marine-cooling/heats";
 import { coldSeaTemperature, rawWaterLine, seaTemperature } from "../../worksheets/marine-cooling/inputs";
 import { rawWaterFlow, rawWaterState } from "../../worksheets/marine-cooling/rawWater";
 import { attainablePower, matchedExcessAir } from "../../worksheets/matching/cells";
@@ -222,8 +224,20 @@ describe("the propeller's curve of the demo's boat", () => {
     const small = moved({ ratedPower: 8e5 });
     for (const cell of [marineBalance, jacketReaches, wetExhaustTemperature] as const) {
       const value = small.get(cell as typeof jacketReaches);
-      expect(isRefusal(value) ? value.message : "").toMatch(/do not carry the promised 800 kW at 2400 rev\/min; they reach \d+ kW, where .* stops them: choose/);
+      expect(isRefusal(value) ? value.message : "").toMatch(/do not carry the promised 800 kW at 2400 rev\/min; they reach \d+ kW, where .* stops them: choose .* take the heat of the promise/);
     }
+  });
+
+  test("gives way at the promised power to what the promise asks for, and has no answer then", () => {
+    const small = moved({ ratedPower: 8e5, heatsFrom: "promise" });
+    const promised = small.require(heatBalance).parts.find(({ key }) => key === "jacket")!.power;
+    expect(small.require(jacketHeat)).toBe(promised);
+    expect(small.require(coldCircuit).engine.excessAirRatio).toBe(small.require(excessAirRatio));
+    expect(small.require(coldCircuit).jacket!.hot).toBeLessThan(small.require(jacketReaches));
+    const curve = small.require(propellerCurve).get();
+    expect(isRefusal(curve) ? curve.words : "").toMatch(/^heat and exhaust are set to those of the promise/);
+    const there = curvePointAt(small.require(propellerCurve).from, 20 as RotationalSpeed);
+    expect("refused" in there).toBe(true);
   });
 });
 

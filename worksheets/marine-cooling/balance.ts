@@ -1,13 +1,14 @@
+import { type DemandBuild, demandPoint } from "../../lib/charge";
 import { cell, structure } from "../../lib/graph";
-import type { Fraction, Power, Ratio } from "../../lib/quantity";
+import type { Fraction, Power, Ratio, RotationalSpeed } from "../../lib/quantity";
 import { fuelPumpPower } from "../air-demand/cells";
-import { demand } from "../boost/demand";
-import { ambientHumidityRatio, ambientTemperature, ratedPower, ratedSpeed } from "../brief/cells";
+import { demandBuild } from "../boost/demand";
+import { ambientTemperature, ratedPower, ratedSpeed } from "../brief/cells";
 import { fuelReturnHeat } from "../fuel-delivery/cells";
 import { fuelInUse } from "../fuel-delivery/pumpWork";
 import { attained, matched } from "../matching/solved";
 import { type BalanceInputs, balanceOf, type MarineBalance } from "./balanceOf";
-import { frictionHeatToOil, gearEfficiency, wallHeatRadiated, wallHeatToOil } from "./inputs";
+import { frictionHeatToOil, gearEfficiency, heatsFrom, wallHeatRadiated, wallHeatToOil } from "./inputs";
 import { engineOfDemand, engineOfParts, type SolvedEngine } from "./solvedEngine";
 
 /** What splits the heat of any point, gathered. */
@@ -39,21 +40,22 @@ export const balanceSetup = structure("balanceSetup", {
   assumptions: ["Of the fuel pump's power the returning fuel carries the same part at every speed and load."],
 });
 
-/** The engine as the boat has it: the chosen parts, with the promised power on them. */
+/** The engine as the boat has it: the chosen parts, with the promised power on them, or what the promise asks for. */
 export const ownEngine = structure("ownEngine", {
-  label: "The engine with its chosen parts at the promised power, for its heat balance",
-  from: { matched, attained, ratedSpeed, ratedPower },
-  compute: ({ matched, attained, ratedSpeed, ratedPower }): SolvedEngine => {
+  label: "The engine at the promised power, for its heat balance",
+  from: { heatsFrom, matched, attained, demandBuild, ratedSpeed, ratedPower },
+  compute: ({ heatsFrom, matched, attained, demandBuild, ratedSpeed, ratedPower }): SolvedEngine => {
+    if (heatsFrom === "promise") return promisedAt(demandBuild, ratedSpeed, ratedPower);
     if (Math.abs(matched.brakePower / ratedPower - 1) < 1e-9) return engineOfParts(matched);
     const kilowatts = (power: Power) => `${(power / 1000).toFixed(0)} kW`;
     throw new RangeError(
-      `ownEngine: the chosen parts do not carry the promised ${kilowatts(ratedPower)} at ${(60 * ratedSpeed).toFixed(0)} rev/min; they reach ${kilowatts(attained.binding.brakePower)}, where ${attained.binding.name.toLowerCase()} stops them: choose other parts on the sheet of the match, or promise less`,
+      `ownEngine: the chosen parts do not carry the promised ${kilowatts(ratedPower)} at ${(60 * ratedSpeed).toFixed(0)} rev/min; they reach ${kilowatts(attained.binding.brakePower)}, where ${attained.binding.name.toLowerCase()} stops them: choose other parts on the sheet of the match, or take the heat of the promise until they are chosen`,
     );
   },
   formula: "\\text{the match at } P_b",
-  source: "as the match",
+  source: "as the match, or as the boost",
   assumptions: [
-    "Heat, air and exhaust of this sheet are those of the chosen parts, here as at every other speed and load. The promise asks for its least excess air; the parts give theirs, and take what air comes.",
+    "Heat, air and exhaust are those of the chosen parts, here as at every other speed and load; they take what air comes. The promise asks for its least excess air instead, and has no other speeds.",
     "Limits of the match bend nothing here: its own sheet says which of them are passed.",
   ],
 });
@@ -61,12 +63,15 @@ export const ownEngine = structure("ownEngine", {
 /** The engine as the sheet of the boost has it: what the promise asks for, whatever parts give it. */
 export const promisedEngine = structure("promisedEngine", {
   label: "The engine as the promise asks for it, to stand beside the chosen parts",
-  from: { demand, ratedSpeed, ambientHumidityRatio },
-  compute: ({ demand, ratedSpeed, ambientHumidityRatio }): SolvedEngine =>
-    engineOfDemand(demand, ratedSpeed, ambientHumidityRatio),
-  formula: "\\text{cells gathered}",
-  source: "definition",
+  from: { demandBuild, ratedSpeed, ratedPower },
+  compute: ({ demandBuild, ratedSpeed, ratedPower }): SolvedEngine => promisedAt(demandBuild, ratedSpeed, ratedPower),
+  formula: "\\text{as on the sheet of the boost}",
+  source: "conservation of mass and first law on every element",
 });
+
+function promisedAt(build: DemandBuild, engineSpeed: RotationalSpeed, brakePower: Power): SolvedEngine {
+  return engineOfDemand(demandPoint(build, { engineSpeed, brakePower }), engineSpeed, build.surroundings.humidityRatio);
+}
 
 export const marineBalance = structure("marineBalance", {
   label: "Where every kilowatt goes",
@@ -81,9 +86,9 @@ export const marineBalance = structure("marineBalance", {
   ],
 });
 
-/** The heat balance of the chosen parts, line by line, and of what the promise asks for. */
+/** The heat balance, line by line, and that of what the promise asks for. */
 export const balanceBeside = structure("balanceBeside", {
-  label: "The heat balance of the chosen parts beside that of the promise",
+  label: "The heat balance beside that of the promise",
   from: { marineBalance, promisedEngine, balanceSetup },
   compute: ({ marineBalance: { lines }, promisedEngine, balanceSetup }) => {
     const promised = balanceOf(promisedEngine, balanceSetup).lines;

@@ -1,11 +1,11 @@
-import { chargeCondensate, operatingPoint } from "../../lib/charge";
+import { chargeCondensate, type DemandBuild, demandPoint, operatingPoint } from "../../lib/charge";
 import { cell, structure } from "../../lib/graph";
 import type { MassFlow, Ratio, Temperature } from "../../lib/quantity";
 import { withSinkAt } from "../boat-duty/worsened";
+import { demandBuild } from "../boost/demand";
 import { sinkRise } from "../boost/inputs";
 import { ambientHumidityRatio } from "../brief/cells";
 import { matchBuild } from "../matching/match";
-import { matched } from "../matching/solved";
 import { balanceSetup, ownEngine } from "./balance";
 import { balanceOf } from "./balanceOf";
 import { jacketOf } from "./circuit";
@@ -13,7 +13,7 @@ import { heatsOf } from "./circuitState";
 import { circuitSetup, circuitState } from "./heats";
 import { chargeCooledBy, chargeTemperatureLeast, coldSeaTemperature, loopTemperature } from "./inputs";
 import { type MarineNetwork, networkAt } from "./networkAt";
-import { engineOfParts, type SolvedEngine } from "./solvedEngine";
+import { engineOfDemand, engineOfParts, type SolvedEngine } from "./solvedEngine";
 
 /** Charge and circuits in the coldest sea, at the promised power. */
 export interface ColdCircuit extends MarineNetwork {
@@ -26,7 +26,7 @@ export const coldCircuit = structure("coldCircuit", {
     circuitSetup,
     circuitState,
     ownEngine,
-    matched,
+    demandBuild,
     balanceSetup,
     matchBuild,
     coldSeaTemperature,
@@ -38,13 +38,21 @@ export const coldCircuit = structure("coldCircuit", {
     const cold = at.coldSeaTemperature;
     const sink = at.chargeCooledBy === "loop" ? at.loopTemperature : cold + at.sinkRise;
     const { speed: engineSpeed, brakePower } = at.ownEngine;
-    const engine = engineOfParts(
-      operatingPoint(withSinkAt(at.matchBuild, sink as Temperature), {
-        engineSpeed,
-        load: { kind: "brakePower", brakePower },
-        near: at.matched,
-      }),
-    );
+    const { point } = at.ownEngine;
+    const engine =
+      "banks" in point
+        ? engineOfParts(
+            operatingPoint(withSinkAt(at.matchBuild, sink as Temperature), {
+              engineSpeed,
+              load: { kind: "brakePower", brakePower },
+              near: point,
+            }),
+          )
+        : engineOfDemand(
+            demandPoint(demandAtSink(at.demandBuild, sink as Temperature), { engineSpeed, brakePower }),
+            engineSpeed,
+            at.demandBuild.surroundings.humidityRatio,
+          );
     if (engine.intercooler.heat <= 0 && engine.aftercooler.heat <= 0) {
       throw new RangeError("coldCircuit: no charge cooler takes out any heat; there is nothing to overcool");
     }
@@ -59,6 +67,15 @@ export const coldCircuit = structure("coldCircuit", {
     "A loop of fresh water holds its own temperature, whatever the sea.",
   ],
 });
+
+function demandAtSink(build: DemandBuild, sinkTemperature: Temperature): DemandBuild {
+  const { coolerBeforeBlower, coolerAfterBlower } = build;
+  return {
+    ...build,
+    coolerBeforeBlower: { ...coolerBeforeBlower, sinkTemperature },
+    coolerAfterBlower: { ...coolerAfterBlower, sinkTemperature },
+  };
+}
 
 export const coldChargeTemperature = cell("coldChargeTemperature", {
   label: "Charge in the manifold in the coldest sea",

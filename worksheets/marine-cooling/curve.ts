@@ -13,6 +13,7 @@ import { type CircuitSetup, heatsOf } from "./circuitState";
 import { exhaustMixOf } from "./exhaustMix";
 import type { BalancePoint } from "./fullLoad";
 import { circuitSetup } from "./heats";
+import { heatsFrom } from "./inputs";
 import { networkAt } from "./networkAt";
 import { type PartsAndShares, partsAt, type SolvedParts } from "./partsAt";
 import { type RawWaterState, rawWaterInlet, rawWaterState } from "./rawWater";
@@ -34,6 +35,7 @@ export interface CurveCircuits {
 }
 
 export interface CurveFrom extends PartsAndShares {
+  readonly heatsFrom: "parts" | "promise";
   readonly attained: AttainablePoint;
   readonly circuitSetup: CircuitSetup;
   readonly rawWaterInlet: Temperature;
@@ -51,6 +53,7 @@ const points = 9;
 export const propellerCurve = structure("propellerCurve", {
   label: "The engine along the propeller's curve, from idle to the promised speed",
   from: {
+    heatsFrom,
     matchBuild,
     attained,
     balanceSetup,
@@ -79,6 +82,7 @@ export const propellerCurve = structure("propellerCurve", {
 
 function curveOf(at: CurveFrom): readonly CurvePoint[] {
   const { idleSpeed: from, ratedSpeed: to } = at;
+  requireParts(at);
   return Array.from({ length: points }, (_, i) =>
     curvePointAt(at, (i === points - 1 ? to : from + ((to - from) * i) / (points - 1)) as RotationalSpeed),
   );
@@ -89,6 +93,7 @@ export function curvePointAt(at: CurveFrom, speed: RotationalSpeed, load = 1): C
   const { ratedPower, ratedSpeed, fuelPropellerExponent: exponent } = at;
   const brakePower = (load * propellerPower({ ratedPower, ratedSpeed, speed, exponent })) as Power;
   try {
+    requireParts(at);
     const most = speed === ratedSpeed ? at.attained : attainable(at.matchBuild, speed);
     const parts = reached(at, most, brakePower);
     const { balance, wallShare, passed } = parts;
@@ -106,6 +111,13 @@ export function curvePointAt(at: CurveFrom, speed: RotationalSpeed, load = 1): C
     if (!(error instanceof RangeError)) throw error;
     return { speed, brakePower, refused: error.message };
   }
+}
+
+function requireParts({ heatsFrom }: CurveFrom): void {
+  if (heatsFrom === "parts") return;
+  throw new RangeError(
+    "propellerCurve: heat and exhaust are set to those of the promise, which has no other speed or load; take those of the chosen parts",
+  );
 }
 
 /** The parts under the propeller's power; by name what they reach where that is too much for them. */

@@ -15,7 +15,7 @@ import {
 } from "./balance";
 import { propellerCurve } from "./curve";
 import { gearHeat, jacketHeat, oilHeat } from "./heats";
-import { frictionHeatToOil, gearEfficiency, wallHeatRadiated, wallHeatToOil } from "./inputs";
+import { frictionHeatToOil, gearEfficiency, heatsFrom, wallHeatRadiated, wallHeatToOil } from "./inputs";
 import { cycleFuelHeat, cylinderSetup, wallHeatByCorrelation, wallHeatCalibration, wallHeatParts } from "./wallHeat";
 import {
   burnDuration,
@@ -37,8 +37,9 @@ import {
 export const heatBlocks: readonly Block[] = [
   heading("Where the heat goes"),
   prose`Of the fuel's power nothing is lost: what all lines leave over is ${balanceGap} of it. Heat reaches the water through the cylinder walls, from friction, out of the charge, by the gear and the fuel. Shares of wall and friction heat are estimates of yours until a heat balance has been measured.`,
-  prose`All of it is the heat of the chosen parts with the promised power on them, here as along the propeller's curve and in the cold sea. They pass ${matchedExcessAir} times the air that the fuel needs, where the promise asks for ${excessAirRatio}: what the promise alone would ask of the water stands beside it in the table.`,
+  prose`The chosen parts pass ${matchedExcessAir} times the air that the fuel needs, where the promise asks for ${excessAirRatio}. Which of the two is taken at the promised power holds for all of this sheet, for the cold sea, what fails, and the exhaust; along both curves above, and at any other speed and load, it is the parts. What the promise alone would ask of the water stands beside it in the table.`,
   ...lines(
+    heatsFrom,
     wallHeatToOil,
     wallHeatRadiated,
     frictionHeatToOil,

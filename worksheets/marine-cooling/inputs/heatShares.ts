@@ -1,4 +1,12 @@
+import { choice } from "../../../lib/graph";
 import { setting } from "../../setting";
+
+export const heatsFrom = choice("heatsFrom", {
+  label: "At the promised power, heat and exhaust of",
+  options: { parts: "the chosen parts, by the match", promise: "the promise, before parts are chosen" },
+  value: "parts",
+  note: "The promise asks for its least excess air; the parts give theirs. Off the promised power the promise has no answer.",
+});
 
 export const wallHeatToOil = setting("wallHeatToOil", {
   label: "Wall heat that goes to the oil, by piston cooling",
