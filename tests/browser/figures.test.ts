@@ -65,7 +65,7 @@ const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
 /** Figures that have no answer in a build: a tower freezes where water does. */
 const waiting: Readonly<Record<string, readonly string[]>> = {
   "low and cold": ["towerPlate"],
-  "one meter, one turbocharger, small holes": ["curveFlows", "deratingPlate"],
+  "one meter, one turbocharger, small holes": ["deratingPlate"],
 };
 const widths = [340, 560, 580, 760, 900];
 
