@@ -39,6 +39,7 @@ const cases: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
     railPressure: 9e7,
     plungerDiameter: 6e-3,
     heatsFrom: "promise",
+    flowsAlong: "fullLoad",
   },
   "driven backwards, too fast and too slow": {
     heatCarrier: "seaWater",

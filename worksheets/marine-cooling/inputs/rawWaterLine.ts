@@ -28,7 +28,7 @@ export const rawWaterLine = table("rawWaterLine", {
   note: "From the sea-cock to the exhaust. What lies before the pump is on its suction side. Elements beside each other share the flow; a bypass is a pipe beside one.",
   columns: {
     element: choiceColumn({ label: "Element", options: elements }),
-    lies: choiceColumn({ label: "To the row above", options: { behind: "behind", beside: "beside" } }),
+    lies: choiceColumn({ label: "Lies", options: { behind: "behind", beside: "beside" }, note: "Behind or beside the row above it." }),
     share: column({
       label: "Valve open, or share",
       kind: "fraction",
@@ -47,6 +47,7 @@ export const rawWaterLine = table("rawWaterLine", {
       note: "0 where there are none.",
     }),
   },
+  brief: ["element", "lies", "share", "loss"],
   rows: [1, 16],
   value: [
     row("strainer", "behind", 1, 4, 0),
