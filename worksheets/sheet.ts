@@ -23,6 +23,8 @@ export interface FigureUnits {
   readonly unit: (kind: KindName, hint?: DisplayHint) => string;
   /** Number and unit, for direct labels. */
   readonly text: (kind: KindName, value: number, hint?: DisplayHint) => string;
+  /** A refusal's words, which speak SI, with their numbers in the units shown. */
+  readonly refusal: (words: string) => string;
 }
 
 export interface FigureFrame {

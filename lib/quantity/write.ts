@@ -89,6 +89,11 @@ function exactReading(unit: Unit, value: number): string | undefined {
   return undefined;
 }
 
+/** Number and unit for a page: no line ends between them, nor inside the unit but before "per". */
+export function together(number: string, unit: string): string {
+  return unit === "" ? number : `${number}\u00a0${unit.replace(/ (?!per )/g, "\u00a0")}`;
+}
+
 function unitOfSI(kind: KindName): Unit {
   return unitsOf(kind).find((unit) => unit.factor === 1 && unit.offset === 0)!;
 }

@@ -2,7 +2,7 @@ import type { TableInput } from "../../lib/graph";
 import type { Board, BoardView, Camera, Piece } from "../../worksheets/board";
 import { type Controlled, handOn } from "../control";
 import { h, setAttribute, setChildren } from "../dom";
-import { figureUnits } from "../state";
+import { figureUnits, refusalWords } from "../state";
 import { type Place, steady } from "./camera";
 import { createGrip, type Grip, type Holding } from "./grip";
 import { guides } from "./guides";
@@ -155,7 +155,7 @@ export function createBoard(controlled: Controlled, { board, key, place, redraw,
         if (refusal === undefined) sound.set(each.key, values);
         return refusal === undefined ? [] : [{ ...each, refusal }];
       });
-      setChildren(remark, refusals.map(({ label, refusal }) => h("span", {}, h("strong", {}, `■ ${label}`), ` cannot be laid: ${refusal}.`)));
+      setChildren(remark, refusals.map(({ label, refusal }) => h("span", {}, h("strong", {}, `■ ${label}`), ` cannot be laid: ${refusalWords(refusal, session.state.units)}.`)));
       remark.hidden = refusals.length === 0;
       setAttribute(place, "data-unsound", refusals.some((each) => each.key === leaf));
       const last = new Map(refusals.flatMap((each) => (sound.has(each.key) ? [[each.key, sound.get(each.key)]] : [])) as [string, never][]);

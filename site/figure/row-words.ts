@@ -1,3 +1,4 @@
+import { together } from "../../lib/quantity";
 import { figures } from "../../worksheets/drawing";
 import type { FigureTable } from "../../worksheets/sheet";
 
@@ -28,8 +29,7 @@ export function rowWords({ columns, rows }: FigureTable, row: number): RowWords 
 
 function amount(entry: string | number, unit: string): string {
   const number = typeof entry === "number" ? figures(entry, digits) : entry;
-  if (unit === "") return number;
-  return unit === "°" ? `${number}°` : `${number} ${unit}`;
+  return unit === "°" ? `${number}°` : together(number, unit);
 }
 
 function inSentence(label: string): string {

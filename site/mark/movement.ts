@@ -9,7 +9,7 @@ export function movement(units: UnitChoice, measured: Measured, now: number, hel
   const fixed = Math.abs(step).toFixed(Math.min(decimals, 12));
   // Numbers with an exponent differ by less than their digits after the point.
   const size = Number(fixed) === 0 ? Math.abs(step).toPrecision(2).replace("e-", "e−") : fixed;
-  return step > 0 ? `▲ +${size}` : `▼ −${size}`;
+  return step > 0 ? `▲\u00a0+${size}` : `▼\u00a0−${size}`;
 }
 
 function plain(number: string): number {

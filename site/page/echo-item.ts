@@ -13,7 +13,7 @@ export interface EchoItem {
   show(felt: Felt | undefined): void;
 }
 
-/** A line that moved in another sheet: its value, how it stands to the reference, and its limit. */
+/** A line that moved in another sheet: its value, how it stands to the reference, or to the installation shown before, and its limit. */
 export function echoItem(desk: Desk, standings: Standings, moves: Moves, cell: Cell): EchoItem {
   const place = desk.places.get(cell.key);
   const name = h("span", {}, cell.label);
@@ -35,7 +35,7 @@ export function echoItem(desk: Desk, standings: Standings, moves: Moves, cell: C
   const showLimit = (check: Check | undefined, before: Check | undefined): void => {
     setAttribute(limit, "hidden", !check);
     if (!check) return;
-    const held = sameCheck(check, standings.held(cell));
+    const held = moves.shown ? before : sameCheck(check, standings.held(cell));
     rule.show(check.margin, check.standing, held?.margin);
     mark.show(check.standing, `${classWords(check, before?.standing === check.standing ? held : before)}, ${check.component}`);
   };
@@ -44,8 +44,9 @@ export function echoItem(desk: Desk, standings: Standings, moves: Moves, cell: C
     value.show(written(units, measured, now, { steady: true }).text);
     const against = held === undefined ? "" : movement(units, measured, now, held);
     const lately = before === undefined ? "" : movement(units, measured, now, before);
-    moved.show(against || "=");
-    since.show(lately && lately !== against ? lately.slice(2) : "");
+    // Another installation is told beside the one that was shown, not beside itself as it was held.
+    moved.show((moves.shown ? lately : against) || "=");
+    since.show(!moves.shown && lately && lately !== against ? lately.slice(2) : "");
   };
   return {
     element,

@@ -7,15 +7,20 @@ import type { Felt } from "./felt";
 import type { Moves } from "./moves";
 import { sameCheck, type Standings } from "./standings";
 
+/** What a line's movement is told against: the reference held, or the installation shown before after another is shown. */
+export function referenceOf(desk: Desk, moves: Moves, cell: Cell): unknown {
+  return moves.shown ? moves.before(cell) : desk.session.state.held.evaluation.get(cell);
+}
+
 /** A line that moved, in few words: name, value, movement. */
-export function briefWords(desk: Desk, cell: Cell, felt: Felt | undefined): string {
-  const { units, held } = desk.session.state;
+export function briefWords(desk: Desk, moves: Moves, cell: Cell, felt: Felt | undefined): string {
+  const { units } = desk.session.state;
   const check = felt?.check;
   if (cell.kind === undefined && check) {
     const step = felt.before ? movement(units, check, check.value, felt.before.value) : "";
     return `${checkName(check)} ${written(units, check, check.value, { steady: true }).text} ${step}`.trim();
   }
-  const [now, before] = [desk.values.get(cell), held.evaluation.get(cell)];
+  const [now, before] = [desk.values.get(cell), referenceOf(desk, moves, cell)];
   if (typeof now !== "number" || cell.kind === undefined) return cell.label;
   const measured = cell as Measured;
   const step = typeof before === "number" ? movement(units, measured, now, before) : "";

@@ -6,6 +6,7 @@ import { changeName } from "../state";
 import { type Desk, nodeOf } from "./desk";
 import { briefWords, spokenWords } from "./echo-words";
 import { type EchoItem, echoItem } from "./echo-item";
+import { echoRest } from "./echo-rest";
 import { feltBy, feltElsewhere } from "./felt";
 import type { Moves } from "./moves";
 import type { Standings } from "./standings";
@@ -16,7 +17,7 @@ const settling = 400;
 
 export interface Echo {
   readonly element: HTMLElement;
-  /** What brings it up to date, in pieces: first the list, then the items on it one by one. */
+  /** What brings it up to date, in pieces: first the list, then the items on it one by one, then some of the rest. */
   readonly pieces: readonly (() => void)[];
 }
 
@@ -26,7 +27,8 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): Echo {
   const title = h("h2", { id: "echo-title" }, "Felt elsewhere");
   const cause = h("p", { class: "echo-cause" });
   const list = h("ol", { class: "echo-list" });
-  const rest = h("p", { class: "echo-rest" });
+  const nothing = h("p", { class: "echo-nothing" });
+  const rest = echoRest(desk, moves);
   const track = spark();
   const gestureName = h("p", { class: "gesture-name" });
   const gesture = h("div", { class: "gesture", hidden: true }, h("h3", {}, "This gesture"), gestureName, track.element);
@@ -42,7 +44,7 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): Echo {
     "aside",
     { class: "echo", "aria-labelledby": "echo-title" },
     pull,
-    h("div", { class: "echo-body", id: "echo-body" }, title, cause, list, rest, gesture),
+    h("div", { class: "echo-body", id: "echo-body" }, title, cause, list, nothing, rest.element, gesture),
     spoken,
   );
   const toggle = (): void => {
@@ -77,10 +79,10 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): Echo {
     order = frozen ? [...order, ...ranked.filter((cell) => !order.includes(cell))].slice(0, longest) : ranked.slice(0, longest);
     for (const cell of order) if (!before.includes(cell)) itemOf(cell).show(byCell.get(cell));
     setChildren(list, order.map((cell) => itemOf(cell).element));
-    const others = ranked.filter((cell) => !order.includes(cell)).length;
-    setText(rest, restWords(felt.length, others, moves.keys.length));
+    rest.show(felt.filter(({ cell }) => !order.includes(cell)), frozen);
+    setText(nothing, felt.length === 0 && moves.keys.length > 0 ? "Nothing outside this sheet has moved." : "");
     setText(cause, causeWords(desk, moves));
-    setText(brief, order.slice(0, 3).map((cell) => briefWords(desk, cell, byCell.get(cell))).join(" · ") || "nothing has moved");
+    setText(brief, order.slice(0, 3).map((cell) => briefWords(desk, moves, cell, byCell.get(cell))).join(" · ") || "nothing has moved");
     const [key] = moves.keys;
     const single = key !== undefined && moves.keys.length === 1;
     setAttribute(gesture, "hidden", !single);
@@ -89,7 +91,7 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): Echo {
     setText(gestureName, gestureWords(desk));
   };
 
-  const pieces = [refreshList, ...Array.from({ length: longest }, (_, index) => () => refreshItem(index))];
+  const pieces = [refreshList, ...Array.from({ length: longest }, (_, index) => () => refreshItem(index)), rest.refresh];
 
   session.subscribe((state, previous) => {
     if (state.gesture && !previous.gesture) {
@@ -111,7 +113,7 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): Echo {
 }
 
 function causeWords(desk: Desk, moves: Moves): string {
-  if (moves.shown !== undefined) return `after showing ${moves.shown}`;
+  if (moves.shown !== undefined) return `${moves.shown.now} beside ${moves.shown.before}`;
   const [first, ...others] = moves.keys;
   if (first === undefined) return "Move a number: what it does in the other sheets is told here. On any line, t tells where its number comes from.";
   const { label } = nodeOf(desk.graph, first);
@@ -126,10 +128,4 @@ function gestureWords(desk: Desk): string {
   if (!gesture) return done.at(-1)?.name ?? "";
   const name = changeName(graph, units, inputsOf(gesture.before, installation), session.inputs);
   return name === "no value" ? "" : name;
-}
-
-function restWords(all: number, others: number, moved: number): string {
-  if (moved === 0) return "";
-  if (all === 0) return "Nothing outside this sheet has moved.";
-  return others > 0 ? `${others} more moved less` : "";
 }

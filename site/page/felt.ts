@@ -28,7 +28,8 @@ export interface Felt {
 export function feltElsewhere(desk: Desk, standings: Standings, moves: Moves): readonly Felt[] {
   const homes = new Set(moves.keys.length === 1 ? moves.keys.map((key) => desk.places.get(key)?.sheet) : []);
   return desk.sheets
-    .filter((sheet) => !homes.has(sheet) && applies(sheet, desk.values))
+    // After another installation is shown, sheets that count in both: on the others there is nothing to compare.
+    .filter((sheet) => !homes.has(sheet) && applies(sheet, desk.values) && (!moves.shown || applies(sheet, { get: (node) => moves.before(node) as never })))
     .flatMap((sheet) => cellsOf(sheet, desk.places))
     .flatMap((cell) => feltBy(desk, standings, moves, cell) ?? [])
     .sort(

@@ -1,3 +1,4 @@
+import { installationOf } from "../../worksheets/build/build";
 import { h, setAttribute, setChildren, setText } from "../dom";
 import { offlineWord } from "../offline";
 import type { Desk } from "./desk";
@@ -64,6 +65,7 @@ export function header(desk: Desk, deeds: readonly HTMLElement[], notice: Notice
     group!.show(state.installation);
     units.show(state.units.system);
     setText(heldName, `Held: ${state.held.name}`);
+    setAttribute(heldName, "title", `▲ and ▼ stand against ${installationOf(state.build, state.installation).label} as it was held: ${state.held.name}`);
     stepButton(undo, "Undo", state.done.at(-1)?.name);
     stepButton(redo, "Redo", state.undone.at(-1)?.name);
   };

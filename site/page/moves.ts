@@ -7,14 +7,20 @@ import type { Standings } from "./standings";
 /** Samples of each value that are kept of a gesture. */
 const longest = 24;
 
+/** One installation shown after another, by their labels. */
+export interface Shown {
+  readonly now: string;
+  readonly before: string;
+}
+
 /** What the hand does now, or did last: where values stood when it began, and how they went since. */
 export interface Moves {
   /** Keys of the inputs that were moved; empty before the first move. */
   readonly keys: readonly string[];
-  /** The installation whose showing moved them, if that did. */
-  readonly shown: string | undefined;
+  /** The installation whose showing moved them, and the one that was shown before, if that did. */
+  readonly shown: Shown | undefined;
   /** A line's value when the gesture began. */
-  before(node: Node): unknown;
+  before(node: Pick<Node, "key">): unknown;
   checksBefore(cell: Cell): readonly Check[];
   /** The last values of a cell or an input since then. */
   samples(key: string): readonly number[];
@@ -25,14 +31,14 @@ export interface Moves {
 export function trackMoves(desk: Desk, standings: Standings): Moves {
   const { session, graph, values } = desk;
   let keys: readonly string[] = [];
-  let shown: string | undefined;
+  let shown: Shown | undefined;
   let before = new Map<string, unknown>();
   let checks = new Map<Cell, readonly Check[]>();
   let samples = new Map<string, number[]>();
 
-  const begin = (moved: readonly string[], installation?: string): void => {
+  const begin = (moved: readonly string[], switched?: Shown): void => {
     keys = moved;
-    shown = installation;
+    shown = switched;
     before = new Map(graph.nodes.map((node) => [node.key, values.get(node)]));
     checks = new Map(graph.cells.map((cell) => [cell, standings.of(cell)]));
     samples = new Map();
@@ -54,8 +60,9 @@ export function trackMoves(desk: Desk, standings: Standings): Moves {
     if (state.build === previous.build && state.installation === previous.installation) return;
     const moved = differingInputs(graph, inputsOf(previous.build, previous.installation), session.inputs);
     if (moved.length === 0) return;
-    const switched = state.installation !== previous.installation;
-    begin(moved, switched ? installationOf(state.build, state.installation).label : undefined);
+    const label = (key: string): string => installationOf(state.build, key).label;
+    const switched = state.installation !== previous.installation && state.opened === previous.opened;
+    begin(moved, switched ? { now: label(state.installation), before: label(previous.installation) } : undefined);
   });
 
   return {

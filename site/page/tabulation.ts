@@ -3,7 +3,7 @@ import { unitNamed } from "../../lib/quantity";
 import type { FigureTable, FigureUnits, Tabulation, TabulationColumn } from "../../worksheets/sheet";
 import { h, runningNumber, setAttribute, setText } from "../dom";
 import { csvFile, csvOf, saveLine } from "../figure";
-import { figureUnits, type UnitChoice, unitSymbol, written } from "../state";
+import { figureUnits, refusalWords, type UnitChoice, unitSymbol, written } from "../state";
 import { type Desk, nodeOf, type Part } from "./desk";
 import { lineLink } from "./link";
 
@@ -92,6 +92,8 @@ function typeOf(column: TabulationColumn): string {
 }
 
 function entryText(units: UnitChoice, column: TabulationColumn, value: string | number): string {
-  if (typeof value === "string" || column.kind === undefined) return String(value);
+  if (column.kind === undefined) return String(value);
+  // Words in place of a number are why there is none.
+  if (typeof value === "string") return refusalWords(value, units);
   return written(units, { ...column, kind: column.kind }, value, { steady: true }).number;
 }

@@ -1,3 +1,4 @@
+export * from "./figureUnits";
 export * from "./locks";
 export * from "./naming";
 export * from "./preference";

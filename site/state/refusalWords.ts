@@ -1,14 +1,15 @@
-import { type DisplayHint, type KindName, type Quantity, toSI, type UnitSymbol, unitNamed, writeQuantity } from "../../lib/quantity";
+import { type DisplayHint, type KindName, type Quantity, together, toSI, type UnitSymbol, unitNamed, writeQuantity } from "../../lib/quantity";
 import { type UnitChoice, unitSymbol } from "./units";
 
 /** Units in which refusals name numbers, and what is read for them. A kelvin is a temperature or a difference: see below. */
-const readings: Readonly<Record<string, { readonly kind: KindName; readonly hint?: DisplayHint }>> = {
+const readings: Readonly<Record<string, { readonly kind: KindName; readonly hint?: DisplayHint; readonly named?: string }>> = {
   "kg/s": { kind: "massFlow" },
   "g/s": { kind: "massFlow", hint: "small" },
   "kg/h": { kind: "massFlow", hint: "fuel" },
   "m³/s": { kind: "volumeFlow" },
   "m³/rev": { kind: "volumePerTurn" },
   "rev/s": { kind: "rotationalSpeed" },
+  "rev/min": { kind: "rotationalSpeed", named: "rpm" },
   "m²/s": { kind: "kinematicViscosity" },
   "m/s": { kind: "velocity" },
   "Pa·s": { kind: "dynamicViscosity" },
@@ -89,13 +90,14 @@ function boundedReading(symbol: string, subject: string, largest: number): Omit<
 }
 
 function inUnits(text: string, units: UnitChoice, readingOf: ReadingOf): string {
-  return text.replace(quantities, (whole, low: string | undefined, high: string, symbol: string) => {
-    const reading = readingOf(symbol, low === undefined ? [high] : [low, high]);
-    if (!reading) return whole;
+  return text.replace(quantities, (whole, low: string | undefined, high: string, spelt: string) => {
+    const symbol = readings[spelt]?.named ?? spelt;
+    const reading = readingOf(spelt, low === undefined ? [high] : [low, high]);
+    if (!reading) return whole.replace(/ (?=\S+$)/, "\u00a0");
     const target = unitSymbol(units, { kind: reading.kind, ...(reading.hint !== undefined && { hint: reading.hint }) });
-    if (target === symbol) return whole;
-    const [first, last] = [low, high].map((digits) => (digits === undefined ? undefined : writtenIn(reading, digits, symbol, target)));
-    return first ? `${first.number} to ${last!.text}` : last!.text;
+    const ends = [low, high].map((digits) => (digits === undefined || target === symbol ? digits : writtenIn(reading, digits, symbol, target).number));
+    const last = together(ends[1]!, unitNamed(reading.kind, target).written);
+    return ends[0] === undefined ? last : `${ends[0]} to ${last}`;
   });
 }
 

@@ -3,11 +3,12 @@ import { type Build, inputsOf, installationOf, rejoined, separated, withInput, w
 import { changeName, differingInputs } from "./naming";
 import type { UnitChoice } from "./units";
 
-/** The reference against which every movement is shown. */
+/** The reference against which every movement is shown: a whole build, of which the installation shown is looked at. */
 export interface Held {
-  /** What it is: a time of day, an installation's name. */
+  /** When it was held: a time of day, or as what the build was opened. */
   readonly name: string;
-  readonly inputs: InputValues;
+  readonly build: Build;
+  /** Of that build, in the installation shown. */
   readonly evaluation: Evaluation;
 }
 
@@ -88,12 +89,16 @@ const longestHistory = 200;
  */
 export function createSession({ graph, program, build, name }: { graph: Graph; program: Program; build: Build; name: string }): Session {
   const first = build.installations[0]!.key;
-  const heldAs = (heldName: string, inputs: InputValues): Held => ({ name: heldName, inputs, evaluation: program.run(inputs) });
+  const heldAs = (heldName: string, held: Build, installation: string): Held => ({
+    name: heldName,
+    build: held,
+    evaluation: program.run(inputsOf(held, installation)),
+  });
   let state: State = {
     build,
     opened: build,
     installation: first,
-    held: heldAs(name, inputsOf(build, first)),
+    held: heldAs(name, build, first),
     units: { system: "SI", own: {} },
     done: [],
     undone: [],
@@ -105,6 +110,10 @@ export function createSession({ graph, program, build, name }: { graph: Graph; p
   const move = (change: Partial<State>): void => {
     const previous = state;
     state = { ...state, ...change };
+    // Each installation stands against itself as it was held: what differs between them was moved by nobody.
+    if (state.installation !== previous.installation && state.held === previous.held) {
+      state = { ...state, held: heldAs(state.held.name, state.held.build, state.installation) };
+    }
     if (state.build !== previous.build || state.installation !== previous.installation) {
       inputs = inputsOf(state.build, state.installation);
     }
@@ -185,14 +194,14 @@ export function createSession({ graph, program, build, name }: { graph: Graph; p
     },
     open: (next, heldName, { opened, installation } = { opened: next, installation: next.installations[0]!.key }) => {
       end();
-      const held = heldAs(heldName, inputsOf(opened, installation));
+      const held = heldAs(heldName, opened, installation);
       move({ build: next, opened, installation, held, done: [], undone: [] });
     },
     rename: (next) => {
       end();
       if (next !== state.build.name) change({ ...state.build, name: next }, `Renamed to ${next}`);
     },
-    hold: (heldName) => move({ held: heldAs(heldName, inputs) }),
+    hold: (heldName) => move({ held: heldAs(heldName, state.build, state.installation) }),
     choose: (units) => move({ units }),
     undo: () => {
       end();

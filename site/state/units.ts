@@ -1,16 +1,14 @@
 import {
   type DisplayHint,
   displayUnit,
-  fromSI,
   type KindName,
   type Quantity,
+  together,
   type UnitSymbol,
   type UnitSystem,
-  unitNamed,
   type WrittenQuantity,
   writeQuantity,
 } from "../../lib/quantity";
-import type { FigureUnits } from "../../worksheets/sheet";
 
 /** Units in which the page is read. Numbers themselves stay in SI whatever is chosen here. */
 export interface UnitChoice {
@@ -38,7 +36,7 @@ export function unitSymbol(choice: UnitChoice, { key, kind, hint }: Measured): U
   return (own ?? displayUnit(kind, choice.system, hint as DisplayHint | undefined)) as UnitSymbol<KindName>;
 }
 
-/** A value as it is read: number and unit. */
+/** A value as it is read: number and unit, and both in one text that no line breaks. */
 export function written(
   choice: UnitChoice,
   measured: Measured,
@@ -46,24 +44,15 @@ export function written(
   { digits = 4, steady = false }: Writing = {},
 ): WrittenQuantity {
   if (!Number.isFinite(value)) return { number: "–", unit: "", text: "–" };
-  return writeQuantity(measured.kind, value as Quantity<KindName>, {
+  const { number, unit } = writeQuantity(measured.kind, value as Quantity<KindName>, {
     unit: unitSymbol(choice, measured),
     digits,
     trailingZeros: steady && measured.kind !== "count",
   });
+  return { number, unit, text: together(number, unit) };
 }
 
 /** An input's value as its field shows it: five digits, no zeros at the end. */
 export function writtenInput(choice: UnitChoice, measured: Measured, value: number): WrittenQuantity {
   return written(choice, measured, value, { digits: 5 });
-}
-
-/** The units for figures and tables. */
-export function figureUnits(choice: UnitChoice): FigureUnits {
-  const measured = (kind: KindName, hint?: string): Measured => (hint === undefined ? { kind } : { kind, hint });
-  return {
-    number: (kind, value, hint) => fromSI(unitNamed(kind, unitSymbol(choice, measured(kind, hint))), value),
-    unit: (kind, hint) => unitNamed(kind, unitSymbol(choice, measured(kind, hint))).written,
-    text: (kind, value, hint) => written(choice, measured(kind, hint), value).text,
-  };
 }

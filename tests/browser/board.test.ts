@@ -90,7 +90,7 @@ describe("a pulley under the pointer", () => {
     expect(await words(grip)).toBe(`Accessory belt, Alternator, ${-x} mm to the left, ${y} mm above`);
     await page.keyboard.press("Control+z");
     await expect.poll(() => described(figure)).toBe(before.words);
-    expect(await page.locator(".head-status").textContent()).toContain(`Alternator, to the right −95 → −${-x} mm, above 440 → ${y} mm`);
+    expect(await page.locator(".head-status").textContent()).toContain(`Alternator, to the right −95 → −${-x}\u00a0mm, above 440 → ${y}\u00a0mm`);
     await expect.poll(() => placeInTable(page, "Alternator")).toEqual([-95, 440]);
   });
 
@@ -169,8 +169,8 @@ describe("a pulley under the keys", () => {
     await page.keyboard.press("ArrowLeft");
     await page.keyboard.press("Shift+ArrowUp");
     await expect.poll(() => placeInTable(page, "Hydraulic pump")).toEqual([-201, 245]);
-    await expect.poll(() => words(grip)).toBe("Accessory belt, Hydraulic pump, 201 mm to the left, 245 mm above");
-    await expect.poll(() => figure.locator(".mark-line").textContent()).toContain("above 245 mm");
+    await expect.poll(() => words(grip)).toBe("Accessory belt, Hydraulic pump, 201\u00a0mm to the left, 245\u00a0mm above");
+    await expect.poll(() => figure.locator(".mark-line").textContent()).toContain("above 245\u00a0mm");
     expect(await grip.evaluate((element) => element === document.activeElement)).toBe(true);
     await page.keyboard.press("Control+z");
     await expect.poll(() => placeInTable(page, "Hydraulic pump")).toEqual([-201, 235]);

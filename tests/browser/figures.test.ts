@@ -160,7 +160,7 @@ test("figures that are drawn at rest tell in words why they have no answer, and 
       const { faults, labels } = await show({ key, changes: {}, width, system: "SI", refused: true });
       expect(faults).toEqual([]);
       expect(labels[0]).toBe("Not drawn:");
-      expect(labels.slice(1).join(" ")).toBe("the water boils at 120 °C; give it more flow");
+      expect(labels.slice(1).join(" ")).toBe("the water boils at 120\u00a0°C; give it more flow");
     }
   }
 });

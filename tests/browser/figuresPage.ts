@@ -6,7 +6,7 @@ import { completeDrawing } from "../../site/figure/complete";
 import { readTrack } from "../../site/figure/mark-track";
 import "../../worksheets/marine-cooling/figures/marine.css";
 import { type Evaluation, isRefusal } from "../../lib/graph";
-import { figureUnits } from "../../site/state/units";
+import { figureUnits } from "../../site/state/figureUnits";
 import { powerStaircase } from "../../worksheets/air-demand/figures/powerStaircase";
 import { chargeStaircase } from "../../worksheets/boost/figures/chargeStaircase";
 import { altitude } from "../../worksheets/brief/figures/altitude";

@@ -106,7 +106,7 @@ test("axes number their ends, and the promised speed is named in the field at ev
   expect(altitude.labels).toEqual(expect.arrayContaining(["0", "4000"]));
   for (const width of widths) {
     const field = await staged.show({ key: "compressorField", changes: {}, width, system: "SI" });
-    expect(field.labels).toContain("promised 3200 rpm");
+    expect(field.labels).toContain("promised 3200\u00a0rpm");
   }
 });
 

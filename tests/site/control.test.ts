@@ -73,7 +73,7 @@ test("entry(input, text) refuses what is outside the span, and says the span in 
     message: '"4" is outside what this line takes, 0.5 to 3.4',
   });
   const inFahrenheit = entry(ambient, ambient.key, "200", US);
-  expect(!inFahrenheit.ok && inFahrenheit.message).toContain("131 °F");
+  expect(!inFahrenheit.ok && inFahrenheit.message).toContain("131\u00a0°F");
 });
 
 test("entry(input, text) refuses another kind's unit, and parts of a whole number", () => {

@@ -52,7 +52,7 @@ test("firstMoveWords() tell what a move did elsewhere and which limit changed, a
   settle();
   session.end();
   expect(firstMoveWords(desk, moves, standings)).toMatch(
-    /^You moved .*: 1\.92 → 1\.98\b.*\. 1 line in 1 other sheet moved with it, most of all Power through the front belt \S+ kW \(▲ \+\S+\)\. No limit was crossed by it\.$/,
+    /^You moved .*: 1\.92 → 1\.98\b.*\. 1 line in 1 other sheet moved with it, most of all Power through the front belt \S+\skW \(▲\s\+\S+\)\. No limit was crossed by it\.$/,
   );
   session.set("power", 480e3);
   settle();
@@ -63,7 +63,7 @@ test("feltElsewhere() after another installation is shown looks at every sheet",
   const { desk, session, standings, moves, settle } = deskOfFixture();
   session.show("truck");
   settle();
-  expect(moves.shown).toBe("Truck");
+  expect(moves.shown).toEqual({ now: "Truck", before: "Test cell" });
   expect(feltElsewhere(desk, standings, moves).map(({ cell }) => cell.key)).toContain("chargeTemperature");
 });
 

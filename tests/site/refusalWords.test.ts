@@ -5,6 +5,7 @@ import { requireNotNegative, requirePositive, requireWithin } from "../../lib/qu
 import { refusalWords } from "../../site/state";
 import { declaredValues } from "../../worksheets/build/build";
 import { graph, program } from "../../worksheets/model";
+import { spaced } from "../spaced";
 
 const SI = { system: "SI", own: {} } as const;
 const US = { system: "US", own: {} } as const;
@@ -14,7 +15,7 @@ function told(fails: () => void, units: typeof SI | typeof US): string {
   try {
     fails();
   } catch (error) {
-    return refusalWords(new Refusal("key", (error as Error).message).words, units);
+    return spaced(refusalWords(new Refusal("key", (error as Error).message).words, units));
   }
   throw new Error("it did not fail");
 }
@@ -41,8 +42,14 @@ test("refusalWords() keeps as many digits as tell a value from its bound", () =>
 
 test("refusalWords() turns numbers in running words, and leaves kelvins there and what is read so already", () => {
   const words = "the jacket water would reach 120.0 °C and boil 26.8 K before that; the filter would take 100 kPa at 0.25 m³/s";
-  expect(refusalWords(words, SI)).toBe("the jacket water would reach 120.0 °C and boil 26.8 K before that; the filter would take 100 kPa at 15 m³/min");
-  expect(refusalWords(words, US)).toBe("the jacket water would reach 248 °F and boil 26.8 K before that; the filter would take 14.5 psi at 530 cfm");
+  expect(spaced(refusalWords(words, SI))).toBe("the jacket water would reach 120.0 °C and boil 26.8 K before that; the filter would take 100 kPa at 15 m³/min");
+  expect(spaced(refusalWords(words, US))).toBe("the jacket water would reach 248 °F and boil 26.8 K before that; the filter would take 14.5 psi at 530 cfm");
+});
+
+test("refusalWords() lets no line end between a number and its unit", () => {
+  expect(refusalWords("pressure is 270000000 Pa; it must be 0 to 250000000 Pa; 26.8 K before, 100 kPa", SI)).toBe(
+    "pressure is 2700\u00a0bar; it must be 0 to 2500\u00a0bar; 26.8\u00a0K before, 100\u00a0kPa",
+  );
 });
 
 test("no refusal of the sheets speaks of pascals, cubic metres a second or names run together, wherever an input stands", () => {
@@ -56,7 +63,7 @@ test("no refusal of the sheets speaks of pascals, cubic metres a second or names
       const value = evaluation.get(cell);
       if (!isRefusal(value) || value.root !== cell.key) continue;
       refusals += 1;
-      expect(refusalWords(value.words, SI)).not.toMatch(/\d (?:Pa|kg\/s|m³\/s|rev\/s)\b|(?<!\p{L})[a-z]{2,}[A-Z][a-z]/u);
+      expect(refusalWords(value.words, SI)).not.toMatch(/\d\s(?:Pa|kg\/s|m³\/s|rev\/s)\b|(?<!\p{L})[a-z]{2,}[A-Z][a-z]/u);
     }
   });
   fc.assert(property, { seed: 20260101, numRuns: 150 });

@@ -4,7 +4,7 @@ import { compile } from "../../lib/graph";
 import { createSession, type Session, type State } from "../../site/state";
 import { inputsOf, withInput } from "../../worksheets/build/build";
 import { build } from "./build";
-import { driven, graph } from "./fixture";
+import { ambient, driven, driveRatio, graph } from "./fixture";
 
 const program = compile(graph);
 let session: Session;
@@ -38,7 +38,7 @@ test("set() outside a gesture is an entry of its own, in the units shown", () =>
   session.set("coolant", "none");
   session.set("driven", driven.value.slice(1));
   expect(session.state.done.map(({ name }) => name)).toEqual([
-    "Ambient temperature 77 → 100 °F",
+    "Ambient temperature 77 → 100\u00a0°F",
     "Charge cooler fresh water → no cooler",
     "Driven units: 2 → 1 rows",
   ]);
@@ -52,7 +52,7 @@ test("an entry of a table names the row and what became of it", () => {
   };
   expect(named([pump, { ...alternator, ratio: 2.5 }])).toBe("Driven units: alternator, ratio 2.6 → 2.5");
   expect(named([pump, { ...alternator, ratio: 2.4, power: 5000, side: "tight" }])).toBe(
-    "Driven units: alternator, ratio 2.5 → 2.4, power 4.5 → 5 kW, side slack → tight",
+    "Driven units: alternator, ratio 2.5 → 2.4, power 4.5 → 5\u00a0kW, side slack → tight",
   );
   const [first, second] = session.inputs.driven as readonly [object, object];
   expect(named([second, first])).toBe("Driven units: in another order");
@@ -74,6 +74,24 @@ test("set() goes to the installation's own value where it has one, else to the s
   session.set("driveRatio", 2);
   expect(inputsOf(session.state.build, "cell")).toMatchObject({ ambient: 298.15, driveRatio: 2 });
   expect(inputsOf(session.state.build, "truck")).toMatchObject({ ambient: 320, driveRatio: 2 });
+});
+
+test("an installation that is shown stands against itself as it was held, not against the one shown before", () => {
+  const ratioHeld = () => session.state.held.evaluation.get(driveRatio);
+  const ambientHeld = () => session.state.held.evaluation.get(ambient);
+  session.set("driveRatio", 2.1);
+  session.show("truck");
+  expect(session.state.held.name).toBe("at the start");
+  expect([ratioHeld(), ambientHeld()]).toEqual([1.92, 318.15]);
+  session.hold("14:05");
+  session.set("driveRatio", 2.3);
+  session.show("cell");
+  expect(session.state.held.name).toBe("14:05");
+  expect([ratioHeld(), ambientHeld()]).toEqual([2.1, 298.15]);
+  // Steps back lead into the installation in which they were made, and the reference with them.
+  session.undo();
+  expect(session.state.installation).toBe("truck");
+  expect([ratioHeld(), ambientHeld()]).toEqual([2.1, 318.15]);
 });
 
 test("undo() shows the installation in which the change was made", () => {
@@ -102,7 +120,7 @@ test("hold() takes a snapshot that later moves leave alone", () => {
   session.hold("14:05");
   session.set("driveRatio", 2.4);
   expect(session.state.held.name).toBe("14:05");
-  expect(session.state.held.inputs.driveRatio).toBe(2);
+  expect(session.state.held.evaluation.get(driveRatio)).toBe(2);
   expect(session.state.held.evaluation.values).toEqual(program.run({ ...session.inputs, driveRatio: 2 }).values);
 });
 
@@ -166,7 +184,7 @@ test("open() measures changes from another build where it is told one, and shows
   const changed = withInput(build, "cell", "driveRatio", 2.5);
   session.open(changed, "as opened", { opened: build, installation: "boat" });
   expect(session.state.installation).toBe("boat");
-  expect(session.state.held.inputs.driveRatio).toBe(1.92);
+  expect(session.state.held.evaluation.get(driveRatio)).toBe(1.92);
   expect(session.inputs.driveRatio).toBe(2.5);
   session.reset("driveRatio");
   expect(session.inputs.driveRatio).toBe(1.92);

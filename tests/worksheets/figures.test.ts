@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { figureUnits } from "../../site/state/units";
+import { figureUnits } from "../../site/state/figureUnits";
 import { powerStaircase, powerSteps } from "../../worksheets/air-demand/figures/powerStaircase";
 import { chargeStaircase } from "../../worksheets/boost/figures/chargeStaircase";
 import { altitude } from "../../worksheets/brief/figures/altitude";
@@ -50,6 +50,7 @@ import { seaWaterLine } from "../../worksheets/marine-cooling/figures/seaWaterLi
 import { towerPlate } from "../../worksheets/marine-cooling/figures/towerPlate";
 import { graph, program } from "../../worksheets/model";
 import type { Figure } from "../../worksheets/sheet";
+import { spaced } from "../spaced";
 
 const all: readonly Figure[] = [
   powerStaircase,
@@ -117,7 +118,7 @@ describe("drawing", () => {
       share(metric, 0.0002),
       share(metric, 0),
       share(metric, -0.0312),
-    ]).toEqual(["38 %", "1.3 %", "< 0.1 %", "0 %", "−3.1 %"]);
+    ].map(spaced)).toEqual(["38 %", "1.3 %", "< 0.1 %", "0 %", "−3.1 %"]);
   });
 
   test("textWidth(text) grows with every letter and with weight", () => {
@@ -337,12 +338,12 @@ describe("figures of the sheets", () => {
     expect(waits("propeller", 1, 1)).toBe(false);
     expect([waits("propeller", 0.99, 1), waits("propeller", 1, 0.9), waits("fullLoad", 1, 1)]).toEqual([true, true, true]);
     const words = (changes: object) =>
-      heatFlows.describe(valuesOf(heatFlows, { ...boat, ...changes }) as never, metric);
+      spaced(heatFlows.describe(valuesOf(heatFlows, { ...boat, ...changes }) as never, metric));
     expect(words({})).toMatch(/^At 2400 rpm, .* All parts together leave nothing over\. /);
     expect(words({ flowsSpeed: 0.75 })).toMatch(/^At 1800 rpm on the propeller's curve, .* leave nothing over\. /);
     expect(words({ flowsSpeed: 0.75, flowsLoad: 0.5 })).toMatch(/^At 1800 rpm on 50 % of the propeller's load, /);
     expect(words({ flowsAlong: "fullLoad", flowsSpeed: 1.05 })).toMatch(/^At 2520 rpm on full load, /);
-    expect(words({ flowsSpeed: 0.2 })).toMatch(/^Not drawn: the speed set is 480 rev\/min, below idle; choose /);
+    expect(words({ flowsSpeed: 0.2 })).toMatch(/^Not drawn: the speed set is 480 rpm, below idle; choose /);
     expect(words({ flowsSpeed: 1.05 })).toMatch(/^Not drawn: .* ends at 2400 rev\/min, .* choose a lower speed, or full load$/);
     expect(words({ flowsAlong: "fullLoad", flowsSpeed: 1.2 })).toMatch(/^Not drawn: .* the highest speed of the engine; /);
   });

@@ -6,7 +6,7 @@ import * as air from "../../worksheets/air-demand/cells";
 import { dutyCurve } from "../../worksheets/boat-duty/cells";
 import { propellerShare } from "../../worksheets/boat-duty/inputs";
 import { idleSpeed, ratedPower, ratedSpeed } from "../../worksheets/brief/cells";
-import { figureUnits } from "../../site/state/units";
+import { figureUnits } from "../../site/state/figureUnits";
 import { inputsOf } from "../../worksheets/build/build";
 import { frontPulleys } from "../../worksheets/drive-speeds/beltTables";
 import * as fuel from "../../worksheets/fuel-delivery/cells";

@@ -1,6 +1,6 @@
 /** What the fuel sheet's figures say, against the cells that they are drawn from. */
 import { describe, expect, test } from "vitest";
-import { figureUnits } from "../../site/state/units";
+import { figureUnits } from "../../site/state/figureUnits";
 import { declaredValues } from "../../worksheets/build/build";
 import { ratedSpeed } from "../../worksheets/brief/cells";
 import { injectionAngle } from "../../worksheets/fuel-delivery/cells";

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { attainable, inventedOperatingBuild, type SweepPoint } from "../../lib/charge";
 import type { MassFlow, RotationalSpeed } from "../../lib/quantity";
-import { figureUnits } from "../../site/state/units";
+import { figureUnits } from "../../site/state/figureUnits";
 import { declaredValues } from "../../worksheets/build/build";
 import * as cells from "../../worksheets/matching/cells";
 import * as figures from "../../worksheets/matching/figures";
@@ -12,7 +12,7 @@ import { unknownSpeeds } from "../../worksheets/matching/figures/fieldSpan";
 import { joined } from "../../worksheets/matching/figures/limitBand";
 import { stretchesOf } from "../../worksheets/matching/figures/overPanel";
 import { attained, isLeap, runFrom, runOf } from "../../worksheets/matching/figures/run";
-import { gapWords, leapWords, listed, reasonOf, refusalWords } from "../../worksheets/matching/figures/runWords";
+import { gapWords, leapWords, listed, reasonOf, withoutNames } from "../../worksheets/matching/figures/runWords";
 import { type Corner, hatchedShape } from "../../worksheets/matching/figures/shapes";
 import { sharesOf } from "../../worksheets/matching/figures/shares";
 import { smoothLine } from "../../worksheets/matching/figures/smoothLine";
@@ -219,17 +219,20 @@ describe("a run over engine speed", () => {
   test("attained(point) is nothing where a limit is passed at every load, or nothing is left for the flywheel", () => {
     const point: SweepPoint = { ok: true, ...attainable(inventedOperatingBuild, 50 as RotationalSpeed) };
     expect(attained(point)).toBe(point);
-    expect(reasonOf(point)).toBe("");
+    expect(reasonOf(point, metric)).toBe("");
     if (!point.ok) throw new Error("a balance is found");
     const [limit] = point.point.margins;
     const passed: SweepPoint = { ...point, violated: [limit!] };
     expect(attained(passed)).toBeUndefined();
-    expect(reasonOf(passed)).toMatch(/^no load is allowed, since at every load excess air \(smoke\) is passed$/);
+    expect(reasonOf(passed, metric)).toMatch(/^no load is allowed, since at every load excess air \(smoke\) is passed$/);
     const driven: SweepPoint = { ...point, point: { ...point.point, brakePower: -5e3 as never } };
     expect(attained(driven)).toBeUndefined();
-    expect(reasonOf(driven)).toContain("before there is power at the flywheel");
+    expect(reasonOf(driven, metric)).toContain("before there is power at the flywheel");
     const refused: SweepPoint = { ok: false, engineSpeed: point.engineSpeed, refusal: "attainable: no balance: too little air" };
-    expect(reasonOf(refused)).toBe("no balance: too little air");
+    expect(reasonOf(refused, metric)).toBe("no balance: too little air");
+    const told: SweepPoint = { ...refused, refusal: "attainable: pressure left after the loss is -489377 Pa; it must be above 0 Pa" };
+    expect(reasonOf(told, metric)).toBe("pressure left after the loss is −489.4\u00a0kPa; it must be above 0\u00a0kPa");
+    expect(reasonOf(told, customary)).toContain("−70.98\u00a0psi");
   });
 
   test("gapWords(run) tell where nothing is given, and of all speeds if it is so", () => {
@@ -242,7 +245,7 @@ describe("a run over engine speed", () => {
     );
     const one = { ...run, points: [...run.points.slice(0, -1), refused.at(-1)!] };
     expect(gapWords(one, metric)).toContain(metric.text("rotationalSpeed", run.maximumSpeed));
-    expect(refusalWords("attainable: operatingPoint: count of first bank is 0")).toBe("count of first bank is 0");
+    expect(withoutNames("attainable: operatingPoint: count of first bank is 0")).toBe("count of first bank is 0");
   });
 
   test("sharesOf(point) come to one after the losses", () => {

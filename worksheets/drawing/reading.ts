@@ -1,4 +1,4 @@
-import type { DisplayHint, KindName } from "../../lib/quantity";
+import { type DisplayHint, type KindName, together } from "../../lib/quantity";
 import type { FigureUnits } from "../sheet";
 
 /** A bare number in so many significant digits, with a true minus and thin spaces between thousands. */
@@ -23,13 +23,13 @@ export function reading(
 ): string {
   const unit = units.unit(kind, hint);
   const number = figures(units.number(kind, value, hint), digits);
-  return unit === "" ? number : `${number} ${unit}`;
+  return together(number, unit);
 }
 
 /** A share in per cent: whole from ten up, one decimal below. */
 export function share(units: FigureUnits, value: number): string {
   const percent = units.number("fraction", value);
-  if (percent !== 0 && Math.abs(percent) < 0.05) return `< 0.1 ${units.unit("fraction")}`;
+  if (percent !== 0 && Math.abs(percent) < 0.05) return together("<\u00a00.1", units.unit("fraction"));
   const rounded = Math.abs(percent) < 9.95 ? Math.round(percent * 10) / 10 : Math.round(percent);
-  return `${figures(rounded, 6)} ${units.unit("fraction")}`;
+  return together(figures(rounded, 6), units.unit("fraction"));
 }

@@ -2,7 +2,7 @@
 const wide = /[mwMW@%—Ø]/;
 const capital = /[A-Z&■◪●○]/;
 const slim = /[ijlI.,:;'’|!·\u202f]/;
-const half = /[ ftr()[\]/–-]/;
+const half = /[ \u00a0ftr()[\]/–-]/;
 
 /**
  * Width of a text in CSS pixels, estimated from its letters: a drawing is laid out before any browser sees it.

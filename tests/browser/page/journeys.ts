@@ -61,7 +61,7 @@ export function journeys(open: Open): void {
     const { page } = await open();
     const remark = page.locator("#remark-ratedPower");
     await fieldOf(page, "ratedPower").fill("900 hp");
-    await expect.poll(() => remark.textContent()).toBe("= 671.1 kW");
+    await expect.poll(() => remark.textContent()).toBe("= 671.1\u00a0kW");
     await page.keyboard.press("Enter");
     await expect.poll(() => fieldOf(page, "ratedPower").inputValue()).toBe("671.13");
     for (const [text, words] of [
@@ -72,7 +72,7 @@ export function journeys(open: Open): void {
     ] as const) {
       await typed(page, "ratedPower", text);
       await expect.poll(() => remark.textContent()).toContain(words);
-      expect(await remark.textContent()).toContain("671.13 kW stays in force");
+      expect(await remark.textContent()).toContain("671.13\u00a0kW stays in force");
       await page.keyboard.press("Escape");
       expect(await fieldOf(page, "ratedPower").inputValue()).toBe("671.13");
     }
@@ -102,7 +102,7 @@ export function journeys(open: Open): void {
     const { page } = await open();
     await typed(page, "ratedPower", "600 kW");
     const moved = page.locator("#line-meanEffectivePressure .movement");
-    await expect.poll(() => moved.textContent()).toMatch(/^▼ −/);
+    await expect.poll(() => moved.textContent()).toMatch(/^▼\s−/);
     await page.locator("h1").click();
     await page.keyboard.press("h");
     await expect.poll(() => moved.textContent()).toBe("");

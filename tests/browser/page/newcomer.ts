@@ -56,7 +56,7 @@ export function newcomer(open: Open): void {
     expect(await told.textContent()).toMatch(/^You moved teeth on the raw-water pump pulley: \d+ → \d+\. \d+ lines? in \d other sheets? moved with it/);
     await page.locator('.contents a[href="#marine-cooling"]').click();
     await expect.poll(() => numberOf(page, "rawWaterFlow").textContent()).not.toBe(flow);
-    expect(await movementOf(page, "rawWaterFlow").textContent()).toMatch(/^[▲▼] [+−]\d/);
+    expect(await movementOf(page, "rawWaterFlow").textContent()).toMatch(/^[▲▼]\s[+−]\d/);
 
     // Why: step by step up to the ratio.
     await page.locator("#line-rawWaterFlow > .how-toggle").click();
@@ -79,7 +79,7 @@ export function newcomer(open: Open): void {
     const told = page.locator(".first-move");
     await told.waitFor();
     const words = (await told.textContent())!;
-    expect(words).toContain(`→ ${await page.locator("#field-ratedPower").inputValue()} kW`);
+    expect(words).toContain(`→ ${await page.locator("#field-ratedPower").inputValue()}\u00a0kW`);
     // The line named first moved as the echo has it.
     const [, first = ""] = /most of all (.+?) [\d.]+/.exec(words)!;
     expect(await page.locator(".echo-item").first().textContent()).toContain(first);
@@ -122,9 +122,9 @@ export function newcomer(open: Open): void {
     await page.locator("#field-supplyPressure").fill("12 bar");
     await page.keyboard.press("Enter");
     const remark = page.locator('.line[data-state="refused"] .remark', { hasText: "must be" }).first();
-    await expect.poll(() => remark.textContent()).toContain("Pressure without flow is 6 bar; it must be at least the pressure at the rated flow, 12 bar.");
+    await expect.poll(() => remark.textContent()).toContain("Pressure without flow is 6\u00a0bar; it must be at least the pressure at the rated flow, 12\u00a0bar.");
     await page.getByText("US", { exact: true }).click();
-    await expect.poll(() => remark.textContent()).toContain("Pressure without flow is 87.02 psi; it must be at least the pressure at the rated flow, 174 psi.");
+    await expect.poll(() => remark.textContent()).toContain("Pressure without flow is 87.02\u00a0psi; it must be at least the pressure at the rated flow, 174\u00a0psi.");
   });
 
   test("a trace says which symbols stay, and why", async () => {

@@ -64,7 +64,7 @@ export function settingMarks(open: Open): void {
     const set = await speedOf(page);
     expect(Number(set)).toBeLessThan(Number(speed));
     await expect.poll(() => saidBy(page, "compressorField"), patient).not.toBe(before);
-    await expect.poll(() => saidBy(page, "compressorField"), patient).toContain(`${set} rpm`);
+    await expect.poll(() => saidBy(page, "compressorField"), patient).toContain(`${set}\u00a0rpm`);
     expect(await figure.locator(".working").textContent()).toBe("");
     await page.keyboard.press("Control+z");
     await expect.poll(() => speedOf(page), patient).toBe(speed);
@@ -78,7 +78,7 @@ export function settingMarks(open: Open): void {
     const speed = Number(await speedOf(page));
     await page.keyboard.press("Shift+ArrowLeft");
     await expect.poll(() => speedOf(page), patient).toBe(String(speed - 100));
-    expect(await handle.getAttribute("aria-valuetext")).toBe(`${speed - 100} rpm`);
+    expect(await handle.getAttribute("aria-valuetext")).toBe(`${speed - 100}\u00a0rpm`);
     await rested(page, "compressorField");
     expect(await handle.evaluate((element) => element === document.activeElement)).toBe(true);
     await page.keyboard.press("ArrowRight");
@@ -97,7 +97,7 @@ export function settingMarks(open: Open): void {
     await handle.focus();
     for (let i = 0; i < 2; i += 1) await page.keyboard.press("Shift+ArrowLeft");
     await expect.poll(() => page.locator("#field-flowsSpeed").inputValue(), patient).toBe("80");
-    await expect.poll(() => saidBy(page, "heatFlows"), patient).toContain("At 2560 rpm on the propeller's curve");
+    await expect.poll(() => saidBy(page, "heatFlows"), patient).toContain("At 2560\u00a0rpm on the propeller's curve");
   });
 
   test("a locked input's mark is not moved", async () => {
@@ -130,7 +130,7 @@ export function settingMarks(open: Open): void {
       return { words: field.querySelector(".described")!.textContent, diamond: field.querySelector("path.present")!.getAttribute("d") };
     });
     await expect.poll(() => speedOf(page), patient).not.toBe("3200");
-    expect(told.words).toContain(`${await speedOf(page)} rpm`);
+    expect(told.words).toContain(`${await speedOf(page)}\u00a0rpm`);
     expect(told.diamond).toMatch(/^M/);
   });
 }

@@ -51,8 +51,8 @@ test("stepsIn(unit) are round in the unit that is read", () => {
 test("placeWords(piece) say where it stands from the crank, to either side", () => {
   const units = figureUnits({ system: "SI", own: {} });
   const words = (x: number, y: number) => placeWords({ name: "Alternator", x, y }, units);
-  expect(words(-0.095, 0.44)).toBe("Alternator, 95 mm to the left, 440 mm above");
-  expect(words(0.02, -0.1)).toBe("Alternator, 20 mm to the right, 100 mm below");
-  expect(words(0, 0.3)).toBe("Alternator, straight, 300 mm above");
+  expect(words(-0.095, 0.44)).toBe("Alternator, 95\u00a0mm to the left, 440\u00a0mm above");
+  expect(words(0.02, -0.1)).toBe("Alternator, 20\u00a0mm to the right, 100\u00a0mm below");
+  expect(words(0, 0.3)).toBe("Alternator, straight, 300\u00a0mm above");
   expect(placeWords({ name: "Crank", x: 0, y: 0, fixed: true }, units)).toBe("Crank, stays at the crank's place");
 });

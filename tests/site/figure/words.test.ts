@@ -21,15 +21,15 @@ describe("rowWords(table, row)", () => {
     };
     expect(rowWords(table, 0)).toEqual({
       name: "Blower belt, Crank",
-      value: "teeth 44, speed 3000 rev/min, wrap 171.3°, as it must yes",
+      value: "teeth 44, speed 3000\u00a0rev/min, wrap 171.3°, as it must yes",
     });
-    expect(rowWords(table, 1)).toEqual({ name: "Blower belt, Idler, smooth", value: "speed 4321 rev/min, wrap −12°" });
+    expect(rowWords(table, 1)).toEqual({ name: "Blower belt, Idler, smooth", value: "speed 4321\u00a0rev/min, wrap −12°" });
     expect(rowWords(table, 2)).toBeUndefined();
   });
 
   test("puts a number beside the unit of its own row", () => {
     const table = { columns: ["What", "Value", "Unit", ["Share", "%"] as const], rows: [["Friction", 45.31, "kW", 7.04]] };
-    expect(rowWords(table, 0)).toEqual({ name: "Friction", value: "45.31 kW, share 7.04 %" });
+    expect(rowWords(table, 0)).toEqual({ name: "Friction", value: "45.31\u00a0kW, share 7.04\u00a0%" });
   });
 });
 

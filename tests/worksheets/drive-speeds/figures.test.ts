@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { toothProfiles } from "../../../lib/drive";
-import { figureUnits } from "../../../site/state/units";
+import { figureUnits } from "../../../site/state/figureUnits";
 import { declaredValues } from "../../../worksheets/build/build";
 import { beltRuns } from "../../../worksheets/drive-speeds/beltRuns";
 import { frontPulleys } from "../../../worksheets/drive-speeds/beltTables";

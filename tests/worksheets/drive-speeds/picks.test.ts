@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { figureUnits } from "../../../site/state/units";
+import { figureUnits } from "../../../site/state/figureUnits";
 import { picks } from "../../../worksheets/drive-speeds/figures/picks";
 import { frontPicks, type Picking } from "../../../worksheets/drive-speeds/picking";
 import { demoIn, demoInstallations } from "../demo";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { figureUnits } from "../../../site/state/units";
+import { figureUnits } from "../../../site/state/figureUnits";
 import { declaredValues } from "../../../worksheets/build/build";
 import { beltLoads } from "../../../worksheets/drive-speeds/beltLoads";
 import { beltRuns } from "../../../worksheets/drive-speeds/beltRuns";
@@ -16,6 +16,7 @@ import { attained } from "../../../worksheets/matching/solved";
 import { graph, program } from "../../../worksheets/model";
 import type { Figure } from "../../../worksheets/sheet";
 import { demoIn, demoInstallations } from "../demo";
+import { spaced } from "../../spaced";
 
 const metric = figureUnits({ system: "SI", own: {} });
 const run = (changes: Readonly<Record<string, unknown>> = {}) => program.run({ ...declaredValues(graph), ...changes });
@@ -66,7 +67,7 @@ describe("figures of the drives' loads", () => {
   const torqueRows = () => unitTorque.table(valuesOf(unitTorque), metric).rows as readonly [string, string, number, number, number][];
 
   test("beltTensions says the tightest and the slackest span of every belt, as the loads have them", () => {
-    const words = beltTensions.describe(valuesOf(beltTensions), metric);
+    const words = spaced(beltTensions.describe(valuesOf(beltTensions), metric));
     for (const { name, spans } of run().require(beltLoads)) {
       const tight = spans.reduce((a, b) => (b.tension > a.tension ? b : a));
       expect(words).toContain(`${name}: ${Math.round(tight.tension) < 1000 ? Number(tight.tension.toPrecision(3)) : Math.round(tight.tension)} N from ${tight.from.toLowerCase()} to ${tight.to.toLowerCase()}`);
@@ -103,7 +104,7 @@ describe("figures of the drives' loads", () => {
     const bright = (declaredValues(graph) as Record<string, readonly object[]>)["electricalLoads"]!.map((load) => ({ ...load, current: 60, idleShare: 1 }));
     const idle = run({ electricalLoads: bright }).require(electricalBudget)[0]!;
     expect(idle.balance).toBeLessThan(0);
-    const words = driveBudgets.describe(valuesOf(driveBudgets, { electricalLoads: bright }), metric);
+    const words = spaced(driveBudgets.describe(valuesOf(driveBudgets, { electricalLoads: bright }), metric));
     expect(words).toMatch(/^The batteries are drawn down: at idle \d+ A are missing/);
     expect(driveBudgets.describe(valuesOf(driveBudgets), metric)).toMatch(/carries its loads at every speed/);
   });

@@ -100,5 +100,5 @@ export const chargeStaircase = figure({
 
 /** A number without its unit, which the band's title gives. */
 function bare(text: string): string {
-  return text.split(" ")[0]!;
+  return text.split("\u00a0")[0]!;
 }

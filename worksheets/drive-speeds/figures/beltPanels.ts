@@ -40,7 +40,7 @@ export function drawPanels(beltRuns: readonly ShownBelt[], { width, units }: Fig
       const facts = (i: number) => factsOf(belt, i, units);
       const taken = drawFaults(ground, belt, { view, units, bounds });
       let low = labelBelt(ground, { belt, view, units, bounds, facts, listed: false, lengths: false, taken });
-      for (const line of belt.fault === undefined ? [] : wrapped(`■ ${belt.fault}`, across - 12, { bold: true })) {
+      for (const line of belt.fault === undefined ? [] : wrapped(`■ ${units.refusal(belt.fault)}`, across - 12, { bold: true })) {
         low += 17;
         write(ground, line, { x: bounds.x + 2, y: low - 4, look: "past" });
       }

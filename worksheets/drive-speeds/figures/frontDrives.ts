@@ -43,7 +43,7 @@ function describeBelts(beltRuns: BoardValues["beltRuns"], units: FigureUnits): s
   const least = arcs.length > 0 ? arcs.reduce((a, b) => (b.wrap < a.wrap ? b : a)) : undefined;
   return [
     `The crank turns ${beltRuns[0]?.travel ?? "clockwise"}${lengths.length > 0 ? `; as laid out, ${listOf(lengths)} long` : ` under ${beltRuns.length} belts`}.`,
-    ...beltRuns.flatMap(({ name, fault }) => (fault === undefined ? [] : [`${name} cannot be laid: ${fault}.`])),
+    ...beltRuns.flatMap(({ name, fault }) => (fault === undefined ? [] : [`${name} cannot be laid: ${units.refusal(fault)}.`])),
     least ? `The belt holds the ${least.name.toLowerCase()} least, over ${Math.round(units.number("angle", least.wrap))}°.` : "",
     wrong.length > 0
       ? `Driven backwards: ${wrong.join(", ")}.`

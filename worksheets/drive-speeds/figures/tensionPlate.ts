@@ -81,7 +81,7 @@ export function drawTensions(
   }
   for (const { name, fault } of beltRuns) {
     if (fault === undefined) continue;
-    for (const line of wrapped(`■ ${name}: ${fault}`, width - 8, { bold: true })) {
+    for (const line of wrapped(`■ ${name}: ${units.refusal(fault)}`, width - 8, { bold: true })) {
       foot += leading;
       write(ground, line, { x: 2, y: foot, look: "past" });
     }

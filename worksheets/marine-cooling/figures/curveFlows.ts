@@ -53,7 +53,7 @@ export const curveFlows = figure({
   from: { balanceRun, flowsAlong, flowsLoad, flowsSpeed, ratedSpeed },
   describe: ({ balanceRun, ...chosen }, units) => {
     const points = pointsOf(balanceRun);
-    if (typeof points === "string") return `Not drawn: ${points}`;
+    if (typeof points === "string") return `Not drawn: ${units.refusal(points)}`;
     const [slow, fast] = [points[0]!, points.at(-1)!];
     const told = (point: HeatPoint) => {
       const [sea, fuel] = [powerTo(point.parts, "sea"), fuelOf(point)];
@@ -66,7 +66,7 @@ export const curveFlows = figure({
   },
   draw: ({ balanceRun, flowsSpeed, ratedSpeed, ...chosen }, { width, units }) => {
     const points = pointsOf(balanceRun);
-    if (typeof points === "string") return notDrawn(points, width);
+    if (typeof points === "string") return notDrawn(units.refusal(points), width);
     const mark = { sets: "flowsSpeed", at: flowsSpeed * ratedSpeed, valueAt: (speed: number) => speed / ratedSpeed };
     return drawHeatBands({ points, along: curveWords(chosen, units), mark, width, units });
   },

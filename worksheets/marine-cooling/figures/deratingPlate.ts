@@ -72,12 +72,12 @@ export const deratingPlate = figure({
   from,
   describe: (at, units) => {
     const answer = answerOf(at);
-    if (typeof answer === "string") return `Not drawn: ${answer}`;
+    if (typeof answer === "string") return `Not drawn: ${units.refusal(answer)}`;
     const power = (value: number) => units.text("power", value);
     const sentences = drawnSeries(answer).map((series) => {
       const worst = series.values.at(-1)!;
       const where = opening[series.key](units.text(series.kind, worst.at, hintOf(series)));
-      if (worst.solved === undefined) return `${where} has no answer${worst.refused ? `: ${worst.refused}` : ""}.`;
+      if (worst.solved === undefined) return `${where} has no answer${worst.refused ? `: ${units.refusal(worst.refused)}` : ""}.`;
       const left = `${power(worst.solved)}, ${share(units, worst.solved / answer.most)} of it, with ${limitOf(worst.binding)}`;
       const beside = worst.standard === undefined ? "" : `; the standard's correction leaves ${power(worst.standard)}`;
       return `${where} leaves ${left}${beside}.`;
@@ -87,7 +87,7 @@ export const deratingPlate = figure({
   },
   draw: (at, { width, units }) => {
     const answer = answerOf(at);
-    if (typeof answer === "string") return notDrawn(answer, width);
+    if (typeof answer === "string") return notDrawn(units.refusal(answer), width);
     return drawCurves({ fields: fieldsOf(answer, units), width, alike: true });
   },
   table: (at, units) => {

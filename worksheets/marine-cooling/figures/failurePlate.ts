@@ -51,7 +51,7 @@ export const failurePlate = figure({
   from,
   describe: (at, units) => {
     const all = failuresOf(at);
-    if (typeof all === "string") return `Not drawn: ${all}`;
+    if (typeof all === "string") return `Not drawn: ${units.refusal(all)}`;
     const met = all.flatMap(({ name, parts }) =>
       parts.flatMap((part) =>
         part.time === undefined || part.usual > part.limit ? [] : [{ ...part, failure: name, time: part.time }],
@@ -87,7 +87,7 @@ export const failurePlate = figure({
   },
   draw: (at, { width, units }) => {
     const all = failuresOf(at);
-    return typeof all === "string" ? notDrawn(all, width) : drawFailures({ failures: all, width, units });
+    return typeof all === "string" ? notDrawn(units.refusal(all), width) : drawFailures({ failures: all, width, units });
   },
   table: (at, units) => {
     const all = failuresOf(at);

@@ -52,7 +52,7 @@ export const heatFlows = figure({
   from,
   describe: (at, units) => {
     const shown = shownBalance(at);
-    if (typeof shown === "string") return `Not drawn: ${shown}`;
+    if (typeof shown === "string") return `Not drawn: ${units.refusal(shown)}`;
     const { fuel, lines, latent, unaccounted } = shown.balance;
     const { passed = [] } = shown;
     const flows = flowsOf(lines);
@@ -70,7 +70,7 @@ export const heatFlows = figure({
   },
   draw: (at, { width, units }) => {
     const shown = shownBalance(at);
-    if (typeof shown === "string") return notDrawn(shown, width);
+    if (typeof shown === "string") return notDrawn(units.refusal(shown), width);
     const place = placeWords(at, shown, units);
     return drawFlows({ flows: flowsOf(shown.balance.lines), place, units, width });
   },

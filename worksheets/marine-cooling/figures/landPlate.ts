@@ -48,7 +48,7 @@ export const landPlate = figure({
   from,
   describe: (at, units) => {
     const curve = curveOf(at);
-    if (typeof curve === "string") return `Not drawn: ${curve}`;
+    if (typeof curve === "string") return `Not drawn: ${units.refusal(curve)}`;
     const text = (temperature: number) => units.text("temperature", temperature);
     const left = at.limitingAir - at.ambientTemperature;
     const difference = units.text("temperatureDifference", Math.abs(left));
@@ -56,7 +56,7 @@ export const landPlate = figure({
   },
   draw: (at, { width, units }) => {
     const curve = curveOf(at);
-    if (typeof curve === "string") return notDrawn(curve, width);
+    if (typeof curve === "string") return notDrawn(units.refusal(curve), width);
     return drawCurves({ fields: fieldsOf(at, curve, units), width, alike: false });
   },
   table: (at, units) => {

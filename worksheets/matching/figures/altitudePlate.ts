@@ -23,7 +23,7 @@ export function altitudePlate(over: OverAltitude, { width, units }: FigureFrame)
   const { points, altitude, here, ratedPower } = over;
   const given = points.map(({ point }) => attained(point));
   if (given.every((at) => !at)) {
-    const why = `The parts give nothing at any altitude. At the sea: ${reasonOf(points[0]!.point)}.`;
+    const why = `The parts give nothing at any altitude. At the sea: ${reasonOf(points[0]!.point, units)}.`;
     return emptyPlate(why, points.length + 1, width);
   }
   const power = (value: number) => units.number("power", value);

@@ -1,5 +1,6 @@
 import { type OperatingBuild, type OperatingPoint, operatingPoint } from "../../../lib/charge";
 import type { Power } from "../../../lib/quantity";
+import type { FigureUnits } from "../../sheet";
 import type { ArrangementPoint } from "../runs";
 import { attained } from "./run";
 import { reasonOf } from "./runWords";
@@ -10,8 +11,8 @@ export interface ArrangementRow {
   /** The most that it gives [W]; undefined where it gives nothing. */
   readonly most: number | undefined;
   readonly carries: boolean;
-  /** The limit that is met first, or why it gives nothing. */
-  readonly stopped: string;
+  /** The limit that is met first, or why it gives nothing, in the units shown. */
+  readonly stopped: (units: FigureUnits) => string;
   /** What it is compared at: with the promise on it, or with the most it gives where that is less. */
   readonly at: OperatingPoint | undefined;
 }
@@ -25,11 +26,11 @@ export function arrangementRows(all: readonly ArrangementPoint[], ratedPower: Po
   if (before?.ratedPower === ratedPower) return before.rows;
   const rows = all.map(({ name, build, point }): ArrangementRow => {
     const given = attained(point);
-    if (!given) return { name, most: undefined, carries: false, stopped: reasonOf(point), at: undefined };
+    if (!given) return { name, most: undefined, carries: false, stopped: (units) => reasonOf(point, units), at: undefined };
     const most = given.point.brakePower;
     const carries = most >= ratedPower;
     const at = carries ? withPower(build, given.point, ratedPower) : given.point;
-    return { name, most, carries, stopped: given.binding.name, at };
+    return { name, most, carries, stopped: () => given.binding.name, at };
   });
   kept.set(all, { ratedPower, rows });
   return rows;

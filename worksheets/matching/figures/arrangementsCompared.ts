@@ -42,7 +42,7 @@ export const arrangementsCompared = figure({
         name,
         power(most),
         carries ? "yes" : "no",
-        stopped,
+        stopped(units),
         power(at?.brakePower),
         pressure(at?.backPressure),
         pressure(at?.manifoldPressure),
@@ -57,8 +57,8 @@ export const arrangementsCompared = figure({
 
 function stoppedWords({ name, most, stopped }: ArrangementRow, ratedPower: number, units: FigureUnits): string {
   const who = `${name[0]!.toUpperCase()}${name.slice(1)}`;
-  if (most === undefined) return `${who}: nothing, for ${stopped}.`;
-  return `${who}: short of the promised ${units.text("power", ratedPower)}, stopped by ${inSentence(stopped)}.`;
+  if (most === undefined) return `${who}: nothing, for ${stopped(units)}.`;
+  return `${who}: short of the promised ${units.text("power", ratedPower)}, stopped by ${inSentence(stopped(units))}.`;
 }
 
 function carriedWords({ name, at }: ArrangementRow, ratedPower: number, units: FigureUnits): string {

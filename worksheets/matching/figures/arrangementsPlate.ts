@@ -39,9 +39,9 @@ function measures(rows: readonly ArrangementRow[], ratedPower: number, units: Fi
 
 /** What stands under an arrangement's name: what stops it, and the load at which it is compared. */
 function words({ most, carries, stopped, at }: ArrangementRow, units: FigureUnits): string {
-  if (most === undefined || !at) return `■ gives nothing: ${stopped}`;
-  if (carries) return `carries the promise; met first: ${inSentence(stopped)}`;
-  return `■ stopped by ${inSentence(stopped)} at ${units.text("power", most)}`;
+  if (most === undefined || !at) return `■ gives nothing: ${stopped(units)}`;
+  if (carries) return `carries the promise; met first: ${inSentence(stopped(units))}`;
+  return `■ stopped by ${inSentence(stopped(units))} at ${units.text("power", most)}`;
 }
 
 /** Three ways of charging the same engine, side by side. */

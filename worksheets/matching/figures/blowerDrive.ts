@@ -32,7 +32,7 @@ export const blowerDrive = figure({
       rows: run.points.map((point, i) => {
         const head = [placeOf(run, point.engineSpeed), units.number("rotationalSpeed", point.engineSpeed)];
         const blowers = blowersAt(point);
-        if (!blowers) return [...head, "–", "–", "–", "–", `nothing: ${reasonOf(point)}`, "–"];
+        if (!blowers) return [...head, "–", "–", "–", "–", `nothing: ${reasonOf(point, units)}`, "–"];
         const [first] = blowers;
         if (!first) return [...head, "–", "–", "–", "–", "no blower", "–"];
         const shut = closed ? blowersAt(closed[i]!) : blowers;

@@ -35,7 +35,7 @@ export const powerOverAltitude = figure({
         row("this installation", values.altitude, here, own?.binding.name ?? "nothing is given"),
         ...points.map(({ altitude: metres, point }) => {
           const at = attained(point);
-          const why = at ? at.binding.name : `nothing: ${reasonOf(point)}`;
+          const why = at ? at.binding.name : `nothing: ${reasonOf(point, units)}`;
           return row("standard barometer", metres, at?.point.brakePower, why);
         }),
       ],

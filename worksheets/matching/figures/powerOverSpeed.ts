@@ -35,7 +35,7 @@ export const powerOverSpeed = figure({
         const speed = units.number("rotationalSpeed", point.engineSpeed);
         const place = placeOf(run, point.engineSpeed);
         const here = attained(point);
-        if (!here) return [place, speed, "–", "–", `nothing: ${reasonOf(point)}`, "–", "–"];
+        if (!here) return [place, speed, "–", "–", `nothing: ${reasonOf(point, units)}`, "–", "–"];
         const { binding, next } = here;
         return [
           place,
@@ -57,7 +57,7 @@ function promiseWords(run: Run, units: FigureUnits): string {
   const speed = units.text("rotationalSpeed", run.ratedSpeed);
   if (!here) {
     const asked = run.points.find(({ engineSpeed }) => engineSpeed === run.ratedSpeed);
-    return `At the promised ${speed} the parts give nothing: ${asked ? reasonOf(asked) : "it was not looked at"}.`;
+    return `At the promised ${speed} the parts give nothing: ${asked ? reasonOf(asked, units) : "it was not looked at"}.`;
   }
   const { binding, next, point } = here;
   const room = point.brakePower - run.ratedPower;

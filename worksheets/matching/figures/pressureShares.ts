@@ -30,7 +30,7 @@ export const pressureShares = figure({
       rows: run.points.map((point) => {
         const head = [placeOf(run, point.engineSpeed), units.number("rotationalSpeed", point.engineSpeed)];
         const at = attained(point);
-        if (!at) return [...head, "–", "–", "–", `nothing: ${reasonOf(point)}`];
+        if (!at) return [...head, "–", "–", "–", `nothing: ${reasonOf(point, units)}`];
         const shares = sharesOf(at);
         const parts = shares ? [shares.turbochargers, shares.blower, shares.lost] : [];
         const pressure = units.number("pressure", at.point.manifoldPressure, "boost");

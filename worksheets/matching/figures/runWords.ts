@@ -3,13 +3,13 @@ import type { FigureUnits } from "../../sheet";
 import { attained, isLeap, type Run } from "./run";
 
 /** Why there is nothing, without the names of the functions that say so. */
-export function refusalWords(refusal: string): string {
+export function withoutNames(refusal: string): string {
   return refusal.replace(/^(?:[a-zA-Z]+: )+/, "");
 }
 
 /** Why the parts give nothing at a speed; empty where they give something. */
-export function reasonOf(point: SweepPoint): string {
-  if (!point.ok) return refusalWords(point.refusal);
+export function reasonOf(point: SweepPoint, units: FigureUnits): string {
+  if (!point.ok) return units.refusal(withoutNames(point.refusal));
   const { violated, point: at } = point;
   if (violated.length > 0) {
     const names = listed(violated.map(({ name }) => inSentence(name)));
@@ -26,10 +26,10 @@ export function gapWords({ points }: Run, units: FigureUnits): string {
   const speed = units.text("rotationalSpeed", first.engineSpeed);
   if (refused.length === points.length) {
     const last = units.text("rotationalSpeed", points.at(-1)!.engineSpeed);
-    return `The parts give nothing at any speed from ${speed} to ${last}. At ${speed}: ${reasonOf(first)}.`;
+    return `The parts give nothing at any speed from ${speed} to ${last}. At ${speed}: ${reasonOf(first, units)}.`;
   }
   const more = refused.length > 1 ? ` and at ${refused.length - 1} more of ${points.length} speeds` : "";
-  return `The parts give nothing at ${speed}${more}: ${reasonOf(first)}.`;
+  return `The parts give nothing at ${speed}${more}: ${reasonOf(first, units)}.`;
 }
 
 /** A sentence on the greatest leap of power; empty if there is none. */
