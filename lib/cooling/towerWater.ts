@@ -12,7 +12,7 @@ import {
 } from "../quantity";
 
 /** Heat of evaporation of water near 30 °C [J/kg]. @source IAPWS steam tables (from memory: 2430 kJ/kg) */
-const evaporationHeat = 2.43e6;
+export const evaporationHeat = 2.43e6;
 
 export interface TowerInputs {
   /** heat that the tower must give to the air [W], 0 or above */

@@ -7,6 +7,7 @@ import { type How, howOf } from "./how";
 import { lineLink } from "./link";
 import { mathPlace } from "./math";
 import { traceMap } from "./trace-map";
+import { withinTable } from "./trace-within";
 import { valueWords } from "./value-words";
 
 /** What stands behind a number, and the way from there through the graph. */
@@ -51,6 +52,7 @@ function traceOf(desk: Desk, { symbols, movedLately }: Tracing, start: Node, clo
   const kept = h("p", { class: "kept", hidden: true });
   const result = mathPlace("result");
   const body = h("div", { class: "trace-body" });
+  const within = withinTable();
   const map = traceMap(desk, (key) => go(stepped(trail, key)));
   const backButton = step("Back", "Backspace", () => go(back(trail)));
   const up = step("To what feeds it", "[", () => walk("up"));
@@ -110,7 +112,7 @@ function traceOf(desk: Desk, { symbols, movedLately }: Tracing, start: Node, clo
     formula.show(node.type === "cell" ? explanationOf(node).formula : "", "Formula");
     map.show(node, fedBy(node), feeds(node));
     how = howOf(desk, node);
-    body.replaceChildren(how.element);
+    body.replaceChildren(how.element, within.element);
     refresh();
   };
 
@@ -128,6 +130,7 @@ function traceOf(desk: Desk, { symbols, movedLately }: Tracing, start: Node, clo
     if (node.type !== "cell") {
       for (const line of [filled, result]) line.show("");
       tellKept([]);
+      within.show([]);
       return;
     }
     const { units } = desk.session.state;
@@ -135,6 +138,7 @@ function traceOf(desk: Desk, { symbols, movedLately }: Tracing, start: Node, clo
     const left = node.symbol ?? "";
     filled.show(line ? `\\phantom{${line.left || left}} = ${line.right}` : "", "With the present values");
     tellKept(line?.kept ?? []);
+    within.show(line?.named ?? []);
     const value = desk.values.get(node);
     const known = node.kind !== undefined && !isRefusal(value) && typeof value === "number";
     result.show(known ? `${line ? `\\phantom{${line.left || left}}` : left} = ${texQuantity(written(units, { ...node, kind: node.kind! }, value as number))}` : "", "Result");
@@ -146,7 +150,7 @@ function traceOf(desk: Desk, { symbols, movedLately }: Tracing, start: Node, clo
     if (symbols.join() === told) return;
     told = symbols.join();
     kept.hidden = symbols.length === 0;
-    kept.replaceChildren(...symbols.flatMap((tex, i) => [i === 0 ? "" : ", ", symbol(tex)]), symbols.length === 1 ? " stays a symbol" : " stay symbols", ": no line behind this one gives the value.");
+    kept.replaceChildren(...symbols.flatMap((tex, i) => [i === 0 ? "" : ", ", symbol(tex)]), symbols.length === 1 ? " stays a symbol" : " stay symbols", ": there is no single value to put there.");
   };
 
   show();

@@ -1,5 +1,5 @@
 import { type Cell, type Evaluation, isRefusal } from "../../lib/graph";
-import { h } from "../dom";
+import { h, symbol } from "../dom";
 import type { Desk } from "../page/desk";
 import { typeset } from "../page/math";
 import { type Measured, written } from "../state";
@@ -39,7 +39,17 @@ function trace(desk: Desk, evaluation: Evaluation, symbols: Symbols, cell: Cell)
   else if (filled) fitted(substituted, `${filled.left} = ${filled.right}`);
   const apart = h("div", { class: "formula" });
   if (known && !explicit) fitted(apart, `${left} ${result}`);
-  return h("div", { class: "paper-trace" }, h("p", { class: "name" }, cell.label), formula, substituted, apart, h("p", { class: "paper-source" }, source));
+  const within = (filled?.named ?? []).flatMap(({ symbol: tex, label, value: amount }, i) => [i === 0 ? "" : "; ", symbol(tex), ` ${label}${amount === undefined ? "" : `, ${amount}`}`]);
+  return h(
+    "div",
+    { class: "paper-trace" },
+    h("p", { class: "name" }, cell.label),
+    formula,
+    substituted,
+    apart,
+    within.length > 0 && h("p", { class: "paper-source" }, ...within),
+    h("p", { class: "paper-source" }, source),
+  );
 }
 
 /** Type size of formulas, widest line that fits at that size in letters, and the smallest size [pt]. */

@@ -18,7 +18,7 @@ const relation = /^(?:=|\\(?:approx|le|leq|ge|geq)\b)/;
  * The first equation of a formula with its symbols replaced by values: "P = \\frac{M}{2}" and M = 4 N·m give P and 4 N·m / 2.
  *
  * A symbol is told from others by its accents and its whole subscript. One that stands before a bracket without a space,
- * as in R(w_0), is a function and stays. Undefined where nothing could be replaced.
+ * as in R(w_0), is a function and stays, and so does one under a condition, as x|_{y = 1}. Undefined where nothing could be replaced.
  *
  * @param formula in TeX
  * @param fill the value, in TeX, of a symbol in TeX; undefined where it has none
@@ -32,6 +32,12 @@ export function substituted(formula: string, fill: (symbol: SymbolName) => strin
   const right = written(next < 0 ? after : after.slice(0, next), fill, count);
   if (count.values === 0) return undefined;
   return { left: plain(first.slice(0, Math.max(0, equals))), right, kept: [...new Set(count.kept)] };
+}
+
+/** What stands before the first equals sign of a formula, in TeX. */
+export function leftOf(formula: string): string {
+  const first = firstEquation(itemsOf(formula));
+  return plain(first.slice(0, Math.max(0, relationIn(first))));
 }
 
 /** A symbol as it is looked up. */
@@ -66,7 +72,7 @@ function written(items: readonly Item[], fill: (symbol: SymbolName) => string | 
       apart = true;
       continue;
     }
-    const applied = item.type === "symbol" && !item.sup && isApplied(items, i + 1);
+    const applied = item.type === "symbol" && !item.sup && (isApplied(items, i + 1) || isConditioned(items[i + 1]));
     const value = item.type === "symbol" && !applied ? fill(item) : undefined;
     if (value !== undefined) count.values += 1;
     else if (item.type === "symbol" && !applied && !constants.has(item.base)) count.kept.push(item.tex.trim());
@@ -82,6 +88,11 @@ function written(items: readonly Item[], fill: (symbol: SymbolName) => string | 
     apart = false;
   }
   return out.join("");
+}
+
+/** Whether a condition follows, as in x|_{y = 1}: the symbol then stands for another value than the present one. */
+function isConditioned(next: Item | undefined): boolean {
+  return next?.type === "sign" && next.tex.startsWith("|_");
 }
 
 /** Whether the bracket here holds the arguments of a function: it follows at once, or it holds a list. */

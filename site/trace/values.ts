@@ -2,8 +2,10 @@ import { type Cell, type Graph, isRefusal, type Node } from "../../lib/graph";
 import { type Measured, type UnitChoice, unitSymbol, written, writtenInput } from "../state";
 import { explanationOf } from "./explanation";
 import { itemsOf } from "./formula";
-import { isBare, type Substituted, type SymbolName, substituted, symbolName } from "./substituted";
+import type { Amount } from "../../worksheets/inner";
+import { isBare, leftOf, type Substituted, type SymbolName, substituted, symbolName } from "./substituted";
 import { texQuantity } from "./texText";
+import { innerOf, innerValue, termsOf } from "./within";
 
 type Values = { get(node: Node): unknown };
 
@@ -64,18 +66,57 @@ function remembered<T>(work: (node: Node) => T): (node: Node) => T {
   };
 }
 
+/** What a symbol in a filled-in line stands for that has no line of its own. */
+export interface Named {
+  /** In TeX. */
+  readonly symbol: string;
+  readonly label: string;
+  /** Its value as it is read; undefined where the symbol stays. */
+  readonly value: string | undefined;
+}
+
+export interface Filled extends Substituted {
+  /** In the order of the formula, each once. */
+  readonly named: readonly Named[];
+}
+
 /**
  * A cell's formula with the values of its symbols in the units shown; undefined where none has a value. Temperatures are
  * written from absolute zero, as formulas need them.
  */
-export function filledIn(cell: Cell, symbols: Symbols, values: Values, units: UnitChoice): Substituted | undefined {
+export function filledIn(cell: Cell, symbols: Symbols, values: Values, units: UnitChoice): Filled | undefined {
+  const { formula } = explanationOf(cell);
+  const terms = termsOf(cell, values);
+  if (terms) return { left: leftOf(formula), right: summed(terms.map((factors) => product(factors, units))), kept: [], named: [] };
   const own = nameOf(cell);
-  const filled = substituted(explanationOf(cell).formula, (symbol) => {
-    const node = symbols.bearer(symbol, cell);
-    return node && valueTex(node, values, units);
+  const named = new Map<string, Named>();
+  const filled = substituted(formula, (symbol) => {
+    const within = innerOf(cell, symbol);
+    if (!within) {
+      const node = symbols.bearer(symbol, cell);
+      return node && valueTex(node, values, units);
+    }
+    const value = within.found && innerValue(within, values);
+    const measured = within.found as Measured | undefined;
+    named.set(within.symbol, { symbol: within.symbol, label: within.label, value: value === undefined ? undefined : written(units, measured!, value).text });
+    return value === undefined ? undefined : amountTex(measured!, value, units);
   });
   const isOwn = (tex: string): boolean => own !== undefined && keyOf(symbolName(tex) ?? own) === keyOf(own);
-  return filled && { ...filled, kept: filled.kept.filter((tex) => !isOwn(tex)) };
+  return filled && { ...filled, kept: filled.kept.filter((tex) => !isOwn(tex)), named: [...named.values()] };
+}
+
+function summed(terms: readonly string[]): string {
+  return terms.reduce((all, term) => (term.startsWith("-") ? `${all} - ${term.slice(1)}` : `${all} + ${term}`));
+}
+
+function product(factors: readonly Amount[], units: UnitChoice): string {
+  return factors.map(({ value, ...measured }) => amountTex(measured, value, units)).join(" \\cdot ");
+}
+
+function amountTex(measured: Measured, value: number, units: UnitChoice): string {
+  if (measured.kind !== "temperature") return texQuantity(written(units, measured, value));
+  const keyed = { ...measured, key: measured.key ?? "" };
+  return texQuantity(written(absolute(keyed, units), keyed, value));
 }
 
 /** A node's value as it stands in a formula. */
@@ -84,14 +125,14 @@ function valueTex(node: Node, values: Values, units: UnitChoice): string | undef
   const value = values.get(node);
   if (isRefusal(value) || typeof value !== "number") return undefined;
   const measured: Measured = { ...node, kind: node.kind };
-  if (node.kind === "temperature") return texQuantity(written(absolute(measured, units), measured, value));
-  return texQuantity(node.type === "quantity" ? writtenInput(units, measured, value) : written(units, measured, value));
+  return node.type === "quantity" && node.kind !== "temperature" ? texQuantity(writtenInput(units, measured, value)) : amountTex(measured, value, units);
 }
 
 function absolute(measured: Measured, units: UnitChoice): UnitChoice {
   const [kelvin, rankine] = ["K", "°R"];
   const symbol = unitSymbol(units, measured);
-  return { ...units, own: { ...units.own, [measured.key!]: symbol === "°F" || symbol === rankine ? rankine! : kelvin! } };
+  const own = symbol === "°F" || symbol === rankine ? rankine! : kelvin!;
+  return { ...units, own: { ...units.own, [measured.key!]: own } };
 }
 
 function nameOf(node: Node): SymbolName | undefined {

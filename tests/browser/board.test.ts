@@ -87,7 +87,7 @@ describe("a pulley under the pointer", () => {
     expect(x).toBeLessThan(-95);
     expect(y).toBeGreaterThan(440);
     expect([x % 1, y % 1].map(Math.abs)).toEqual([0, 0]);
-    expect(await words(grip)).toBe(`Accessory belt, Alternator, ${-x} mm to the left, ${y} mm above`);
+    expect(await words(grip)).toBe(`Accessory belt, Alternator, ${-x}\u00a0mm to the left, ${y}\u00a0mm above`);
     await page.keyboard.press("Control+z");
     await expect.poll(() => described(figure)).toBe(before.words);
     expect(await page.locator(".head-status").textContent()).toContain(`Alternator, to the right −95 → −${-x}\u00a0mm, above 440 → ${y}\u00a0mm`);
@@ -124,7 +124,7 @@ describe("a pulley under the pointer", () => {
     await page.mouse.down();
     await page.mouse.move(idler.x + 2, idler.y - 30, { steps: 12 });
     const remark = figure.locator(".board-remark");
-    await expect.poll(() => remark.textContent()).toMatch(/Accessory belt cannot be laid: Alternator and Tension idler overlap by \d+(\.\d+)? mm/);
+    await expect.poll(() => remark.textContent()).toMatch(/Accessory belt cannot be laid: Alternator and Tension idler overlap by \d+(\.\d+)?\smm/);
     expect(await figure.locator(".belt-before").count()).toBe(1);
     expect(await figure.locator(".fault-lens").count()).toBe(1);
     expect(await figure.locator("svg text", { hasText: "into each other" }).count()).toBe(1);

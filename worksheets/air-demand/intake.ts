@@ -15,7 +15,7 @@ import {
 } from "./inputs";
 
 /** Wall roughness of smooth drawn or moulded duct: common practice, no source. */
-const ductRoughness = 1.5e-6 as Length;
+export const ductRoughness = 1.5e-6 as Length;
 
 /** Density of the air in which filters are rated: about 20 °C at sea level; common practice, no source. */
 const filterRatedDensity = 1.2 as Density;

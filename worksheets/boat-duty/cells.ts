@@ -299,7 +299,7 @@ export const ratingFullPower = cell("ratingFullPower", {
 });
 
 /** Powers above this part of the promised count as full. */
-const nearlyFull = 0.9;
+export const nearlyFull = 0.9;
 
 export const fullPowerShare = cell("fullPowerShare", {
   label: "Part of the hours above nine tenths of the promised power",

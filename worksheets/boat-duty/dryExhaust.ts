@@ -4,6 +4,13 @@ import type { Fraction, HeatTransferCoefficient, Temperature } from "../../lib/q
 import { ownEngine } from "../marine-cooling/balance";
 import { dryBore, dryInRoom, exhaustKind, lagging, laggingConductivity, outsideAir, surfaceLimit } from "./inputs";
 
+/** What the standard lets a room be warmer than outside [K]. */
+export const roomRise = 12.5;
+/** Of a surface of cloth; common practice, no source. */
+export const clothEmissivity = 0.9 as Fraction;
+/** To still air; common practice, no source. */
+export const stillAirConvection = 6 as HeatTransferCoefficient;
+
 /** Surface of a lagged dry pipe in the engine room, and its heat. */
 export const dryExhaust = structure("dryExhaust", {
   label: "Dry pipe with its lagging",
@@ -20,13 +27,13 @@ export const dryExhaust = structure("dryExhaust", {
   compute: (at) =>
     laggedPipe({
       gasTemperature: at.ownEngine.pipeTemperature,
-      roomTemperature: (at.outsideAir + 12.5) as Temperature, // the rise for which the standard lays rooms out
+      roomTemperature: (at.outsideAir + roomRise) as Temperature,
       pipeDiameter: at.dryBore,
       thickness: at.lagging,
       length: at.dryInRoom,
       conductivity: at.laggingConductivity,
-      emissivity: 0.9 as Fraction,
-      convection: 6 as HeatTransferCoefficient,
+      emissivity: clothEmissivity,
+      convection: stillAirConvection,
     }),
   formula:
     "\\frac{2\\pi k_l\\,(T_7 - T_l)}{\\ln(d_o/d_{dr})} = \\pi d_o\\left[h\\,(T_l - T_{room}) + \\epsilon\\sigma\\,(T_l^4 - T_{room}^4)\\right]",

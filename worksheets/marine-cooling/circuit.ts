@@ -80,7 +80,7 @@ export const thermostatOpening = cell("thermostatOpening", {
   symbol: "\\theta",
   from: { marineCircuit },
   compute: ({ marineCircuit }) => jacketOf(marineCircuit).opening,
-  formula: "\\theta = \\frac{T_j - T_{th,0}}{\\Delta T_{th}}",
+  formula: "\\theta = \\max\\left(0,\\ \\min\\left(1,\\ \\frac{T_j - T_{th,0}}{\\Delta T_{th}}\\right)\\right)",
   source: "definition",
   assumptions: ["At 100 % there is no room left: any more heat, warmer sea or fouling makes the jacket hotter."],
 });

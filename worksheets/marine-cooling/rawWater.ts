@@ -153,7 +153,7 @@ export const rawWaterFlow = cell("rawWaterFlow", {
   symbol: "q_w",
   from: { rawWaterState },
   compute: ({ rawWaterState }) => rawWaterState.rated.volumeFlow,
-  formula: "q_w = q_{w,r}\\sqrt{\\frac{\\Delta p_w - \\rho_w g z_x}{\\sum \\Delta p}}",
+  formula: "q_w = q_{w,r}\\sqrt{\\frac{\\Delta p_w - \\rho_w\\,g\\,z_x}{\\Delta p_{line}}}",
   source: "operating point of pump and line",
 });
 
@@ -164,7 +164,7 @@ export const rawWaterRise = cell("rawWaterRise", {
   symbol: "\\Delta p_w",
   from: { rawWaterState },
   compute: ({ rawWaterState }) => rawWaterState.rated.pressureRise,
-  formula: "\\Delta p_w = \\rho_w g z_x + \\sum \\Delta p\\left(\\frac{q_w}{q_{w,r}}\\right)^2",
+  formula: "\\Delta p_w = \\rho_w\\,g\\,z_x + \\Delta p_{line}\\left(\\frac{q_w}{q_{w,r}}\\right)^2",
   source: "operating point of pump and line",
 });
 

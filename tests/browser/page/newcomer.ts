@@ -129,8 +129,14 @@ export function newcomer(open: Open): void {
 
   test("a trace says which symbols stay, and why", async () => {
     const { page } = await open();
+    await page.locator("#line-blowerInletTemperature > .how-toggle").click();
+    const trace = page.locator("#line-blowerInletTemperature .trace");
+    await expect.poll(() => trace.locator(".kept").textContent()).toBe("Cw stays a symbol: there is no single value to put there.");
+    expect(await trace.locator(".where").last().textContent()).toMatch(/and withinCw–heat that the stream takes up for each kelvin/);
+    // What lies within the path has no line, and yet its value and its name.
     await page.locator("#line-manifoldPressure > .how-toggle").click();
-    const trace = page.locator("#line-manifoldPressure .trace");
-    await expect.poll(() => trace.locator(".kept").textContent()).toMatch(/^p4, .*45 stay symbols: no line behind this one gives the value\.$/);
+    const within = page.locator("#line-manifoldPressure .trace .where").last();
+    await expect.poll(() => within.textContent()).toMatch(/p4[\d.]+\sbar\sapressure behind the blower/);
+    expect(await page.locator("#line-manifoldPressure .trace .kept").isVisible()).toBe(false);
   });
 }

@@ -35,6 +35,9 @@ export const cellHeat = cell("cellHeat", {
   source: "first law",
 });
 
+/** Part of the heat that leaves by evaporation; common practice, no source. */
+export const evaporatingShare = 0.85 as Fraction;
+
 export const tower = structure("tower", {
   label: "Tower and its water",
   from: { cellHeat, supplyFlow, wetBulb, towerHeat, towerApproach, towerConcentration, landCooledBy, supplyLimit },
@@ -46,7 +49,7 @@ export const tower = structure("tower", {
       wetBulb: at.wetBulb,
       ratedApproach: at.towerApproach,
       ratedHeat: at.towerHeat,
-      evaporatingShare: 0.85 as Fraction,
+      evaporatingShare,
       concentration: at.towerConcentration,
     }),
   formula:
@@ -119,7 +122,7 @@ export const towerCurve = structure("towerCurve", {
         wetBulb: at.wetBulb,
         ratedApproach: at.towerApproach,
         ratedHeat: at.towerHeat,
-        evaporatingShare: 0.85 as Fraction,
+        evaporatingShare,
         concentration: at.towerConcentration,
       });
       return { load, coldWater, hotWater };
