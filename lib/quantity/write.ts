@@ -91,7 +91,12 @@ function exactReading(unit: Unit, value: number): string | undefined {
 
 /** Number and unit for a page: no line ends between them, nor inside the unit but before "per". */
 export function together(number: string, unit: string): string {
-  return unit === "" ? number : `${number}\u00a0${unit.replace(/ (?!per )/g, "\u00a0")}`;
+  return unit === "" ? number : `${number}\u00a0${unbroken(unit)}`;
+}
+
+/** A unit that no line breaks, but before "per". */
+export function unbroken(unit: string): string {
+  return unit.replace(/ (?!per )/g, "\u00a0");
 }
 
 function unitOfSI(kind: KindName): Unit {

@@ -87,7 +87,8 @@ export function createStore(database: Drawer | undefined, plain: PlainDrawer | u
 
 /** The store of this browser; a browser that refuses one gets a store that says so at every write. */
 export async function openStore(): Promise<Store> {
-  const database = await openDatabase(indexedDB).catch(() => undefined);
+  // Some browsers refuse even to be asked for the database.
+  const database = await (async () => openDatabase(indexedDB))().catch(() => undefined);
   const plain = storageOf();
   const store = createStore(database, plain && plainDrawer(plain));
   if (database && plain) await moveIn(store, plainDrawer(plain)).catch(() => undefined);

@@ -6,6 +6,7 @@ import { changeName } from "../state";
 import { type Desk, nodeOf } from "./desk";
 import { briefWords, spokenWords } from "./echo-words";
 import { type EchoItem, echoItem } from "./echo-item";
+import { echoNothing } from "./echo-nothing";
 import { echoRest } from "./echo-rest";
 import { feltBy, feltElsewhere } from "./felt";
 import type { Moves } from "./moves";
@@ -27,7 +28,7 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): Echo {
   const title = h("h2", { id: "echo-title" }, "Felt elsewhere");
   const cause = h("p", { class: "echo-cause" });
   const list = h("ol", { class: "echo-list" });
-  const nothing = h("p", { class: "echo-nothing" });
+  const nothing = echoNothing(desk, standings, moves);
   const rest = echoRest(desk, moves);
   const track = spark();
   const gestureName = h("p", { class: "gesture-name" });
@@ -44,7 +45,7 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): Echo {
     "aside",
     { class: "echo", "aria-labelledby": "echo-title" },
     pull,
-    h("div", { class: "echo-body", id: "echo-body" }, title, cause, list, nothing, rest.element, gesture),
+    h("div", { class: "echo-body", id: "echo-body" }, title, cause, list, nothing.element, rest.element, gesture),
     spoken,
   );
   const toggle = (): void => {
@@ -80,7 +81,7 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): Echo {
     for (const cell of order) if (!before.includes(cell)) itemOf(cell).show(byCell.get(cell));
     setChildren(list, order.map((cell) => itemOf(cell).element));
     rest.show(felt.filter(({ cell }) => !order.includes(cell)), frozen);
-    setText(nothing, felt.length === 0 && moves.keys.length > 0 ? "Nothing outside this sheet has moved." : "");
+    nothing.show(felt.length === 0 && moves.keys.length > 0);
     setText(cause, causeWords(desk, moves));
     setText(brief, order.slice(0, 3).map((cell) => briefWords(desk, moves, cell, byCell.get(cell))).join(" · ") || "nothing has moved");
     const [key] = moves.keys;
@@ -115,7 +116,7 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): Echo {
 function causeWords(desk: Desk, moves: Moves): string {
   if (moves.shown !== undefined) return `${moves.shown.now} beside ${moves.shown.before}`;
   const [first, ...others] = moves.keys;
-  if (first === undefined) return "Move a number: what it does in the other sheets is told here. On any line, t tells where its number comes from.";
+  if (first === undefined) return "Move a number: what it does in the other sheets is told here. The small arrow before a line, or the key t, tells where its number comes from.";
   const { label } = nodeOf(desk.graph, first);
   const verb = desk.session.state.gesture ? "while moving" : "after moving";
   return others.length > 0 ? `${verb} ${label} and ${others.length} more` : `${verb} ${label}`;

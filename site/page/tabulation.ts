@@ -1,5 +1,5 @@
 import { isRefusal, type Refusal } from "../../lib/graph";
-import { unitNamed } from "../../lib/quantity";
+import { unbroken, unitNamed } from "../../lib/quantity";
 import type { FigureTable, FigureUnits, Tabulation, TabulationColumn } from "../../worksheets/sheet";
 import { h, runningNumber, setAttribute, setText } from "../dom";
 import { csvFile, csvOf, saveLine } from "../figure";
@@ -45,7 +45,7 @@ export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Ta
       for (const [j, value] of values.entries()) places[i]![j]!.show(entryText(units, columns[j]!, value));
     }
     for (const { column, unit } of headings) {
-      setText(unit, column.kind === undefined ? "" : unitNamed(column.kind, unitSymbol(units, { ...column, kind: column.kind })).written);
+      setText(unit, column.kind === undefined ? "" : unbroken(unitNamed(column.kind, unitSymbol(units, { ...column, kind: column.kind })).written));
     }
   };
   const refuse = (refusal: Refusal | undefined): void => {

@@ -381,17 +381,19 @@ describe("where the device keeps nothing", () => {
     await until(() => slip.count()).toBe(0);
   });
 
-  test("for want of any storage, the page works and says so", async () => {
-    await context.addInitScript(() => {
-      IDBFactory.prototype.open = () => {
+  test.each(["at its first use", "at its name"])("for want of any storage, refused %s, the page works and says so", async (where) => {
+    await context.addInitScript((named) => {
+      const refuse = () => {
         throw new DOMException("no", "SecurityError");
       };
+      if (named) Object.defineProperty(window, "indexedDB", { get: refuse });
+      else IDBFactory.prototype.open = refuse;
       Object.defineProperty(window, "localStorage", {
         get: () => {
           throw new DOMException("no", "SecurityError");
         },
       });
-    });
+    }, where === "at its name");
     const only = await tab();
     await only.step();
     await only.page.locator('[data-slip="refused"]').waitFor();

@@ -344,7 +344,7 @@ describe("figures of the sheets", () => {
     expect(words({ flowsSpeed: 0.75, flowsLoad: 0.5 })).toMatch(/^At 1800 rpm on 50 % of the propeller's load, /);
     expect(words({ flowsAlong: "fullLoad", flowsSpeed: 1.05 })).toMatch(/^At 2520 rpm on full load, /);
     expect(words({ flowsSpeed: 0.2 })).toMatch(/^Not drawn: the speed set is 480 rpm, below idle; choose /);
-    expect(words({ flowsSpeed: 1.05 })).toMatch(/^Not drawn: .* ends at 2400 rev\/min, .* choose a lower speed, or full load$/);
+    expect(words({ flowsSpeed: 1.05 })).toMatch(/^Not drawn: .* ends at 2400 rpm, .* choose a lower speed, or full load$/);
     expect(words({ flowsAlong: "fullLoad", flowsSpeed: 1.2 })).toMatch(/^Not drawn: .* the highest speed of the engine; /);
   });
 

@@ -62,7 +62,7 @@ export const beltBlocks: readonly Block[] = [
           ratio,
           turnsRightly ? turns : `${turns}: driven backwards`,
           run ? run.pulleys[i]!.wrap : "no belt can lie",
-          run?.pulleys[i]?.teethInMesh ?? "no teeth",
+          run?.pulleys[i]?.teethInMesh ?? "no\u00a0teeth",
           run ? run.spans[i]!.length : "–",
         ]),
       ),

@@ -96,6 +96,49 @@ export function newcomer(open: Open): void {
     expect(await told.count()).toBe(0);
   });
 
+  test("what moved less opens by the keyboard into a line each, and leads there", async () => {
+    const { page } = await open();
+    await drag(page, "ratedPower", 30);
+    await page.waitForTimeout(600);
+    const rest = page.locator(".echo-rest");
+    expect(await rest.locator("li").count()).toBe(0);
+    await rest.locator("summary").focus();
+    await page.keyboard.press("Enter");
+    const count = Number(/^(\d+) more moved less$/.exec((await rest.locator("summary").textContent())!)![1]);
+    expect(count).toBeGreaterThan(20);
+    expect(await rest.locator("li").count()).toBe(count);
+    const last = rest.locator("li").last();
+    expect(await last.textContent()).toMatch(/\d.*(?:[▲▼]\s[+−]\d|=)/);
+    const key = (await last.locator("a").getAttribute("data-key"))!;
+    await last.locator("a").press("Enter");
+    await expect.poll(() => page.locator(`#line-${key}`).evaluate((line) => line.getBoundingClientRect().top > 0 && line.getBoundingClientRect().bottom < window.innerHeight)).toBe(true);
+    // A further move brings its lines up to date.
+    const before = await page.locator(".echo-others").textContent();
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => page.locator(".echo-others").textContent()).not.toBe(before);
+  });
+
+  test("a move that nothing counts of leads to the sheet that it moved all the same", async () => {
+    const { page } = await open();
+    await page.locator("#field-rawWaterDrivenTeeth").fill("40");
+    await page.keyboard.press("Enter");
+    const nothing = page.locator(".echo-nothing");
+    await expect.poll(() => nothing.textContent()).toMatch(/^Nothing outside this sheet has moved\. Marine cooling load.* in this installation\.$/);
+    await nothing.locator("a").first().click();
+    await expect.poll(() => page.locator("#marine-cooling h2").evaluate((title) => Math.abs(title.getBoundingClientRect().top) < 300)).toBe(true);
+  });
+
+  test("another installation stands against itself as it was held, and is told beside the one shown before", async () => {
+    const { page } = await open();
+    await page.getByText("Pilot boat", { exact: true }).click();
+    const cause = page.locator(".echo-cause");
+    await expect.poll(() => cause.textContent()).toBe("Pilot boat beside Mountain truck");
+    expect(await movementOf(page, "manifoldPressure").textContent()).toBe("");
+    expect(await page.locator(".echo-item").first().textContent()).toMatch(/[▲▼]\s[+−]\d/);
+    await drag(page, "ratedPower", 30);
+    await expect.poll(() => movementOf(page, "manifoldPressure").textContent()).toMatch(/^▲\s\+\d/);
+  });
+
   test("a slider that is pointed at shows where lines would have no answer, and there they have none", async () => {
     const { page } = await open();
     const slider = page.locator("#line-blowerDrivenTeeth .slider");

@@ -1,5 +1,5 @@
 import { curveMonotoneX, line, scaleLog } from "d3";
-import { axisLeft, figures, type Group, narrow, plate, px, reading, spotAt, spread, textWidth, widest, write } from "../../drawing";
+import { axisLeft, figures, type Group, narrow, plate, px, reading, spotAt, spread, widest, write } from "../../drawing";
 import { figure } from "../../sheet";
 import type { UnitLoad } from "../unitLoads";
 import { engineSpeeds } from "./engineSpeeds";
@@ -46,6 +46,7 @@ export const unitTorque = figure({
     const listed = width < narrow ? all.length * 18 + 8 : 0;
     const { svg, ground } = plate(width, bottom + speedRoom.below + listed + (solved.length > 0 ? keyRows : 0));
     write(ground, `Torque at the unit's shaft, ${units.unit("torque")}`, { x: 2, y: 16, look: "band" });
+    if (width >= narrow) write(ground, "numbers: at the promised speed", { x: width - 2, y: 16, anchor: "end", look: "mute" });
     const values = [...all.flatMap((each) => [...atFiveSpeeds(each, at), ...linePoints(each, at)]), ...solved].map(({ torque }) => shown(torque)).filter((value) => value > 0);
     const y = scaleLog([Math.min(...values) / 1.15, Math.max(...values) * 1.15], [bottom, top]);
     axisLeft(ground, { at: y, ticks: roundTorques(y.domain() as [number, number]), ends: [bottom, top + 11], across: 44, grid: right });
@@ -79,8 +80,8 @@ export const unitTorque = figure({
         return;
       }
       ground.append("path").attr("class", "thread").attr("d", `M${px(ex + 4)},${px(ey)}L${px(right + 9)},${px(places[i]!)}`);
-      write(ground, each.unit, { x: right + 12, y: places[i]! + 4.5, look: "strong" });
-      write(ground, figures(shown(each.torque), 3), { x: right + 16 + textWidth(each.unit, { bold: true }), y: places[i]! + 4.5, look: "mute" });
+      const label = ground.append("text").attr("class", "label strong").attr("x", px(right + 12)).attr("y", px(places[i]! + 4.5)).text(each.unit);
+      label.append("tspan").attr("class", "label mute").attr("dx", 7).text(figures(shown(each.torque), 3));
     });
     if (solved.length > 0) {
       const dash = dashes[all.findIndex(({ role }) => role === "blower") % dashes.length] ?? "";

@@ -88,11 +88,13 @@ export const injectionTimeline = figure({
       const words = pulse.name;
       const half = textWidth(words, { bold: true }) / 2;
       const crest = Math.min(...points.map(([, y]) => y));
-      const middle = Math.max(left + half, Math.min((begin + end) / 2, width - half - 2));
+      const volume = units.text("volumePerStroke", pulse.volume).split(" per ")[0]!;
       const inside = end - begin > 2 * half + 16;
+      const centre = Math.max(left + half, Math.min((begin + end) / 2, width - half - 2));
+      const middle = inside ? besideDeadCentre(centre, upper.x(0), Math.max(half, textWidth(volume) / 2) + 6, [begin, end]) : centre;
       write(ground, words, { x: middle, y: inside ? (upper.bottom + crest) / 2 : crest - 8, anchor: "middle", look: inside ? "one plain" : "one" });
       if (!inside) return;
-      write(ground, units.text("volumePerStroke", pulse.volume).split(" per ")[0]!, {
+      write(ground, volume, {
         x: middle,
         y: (upper.bottom + crest) / 2 + leading,
         anchor: "middle",
@@ -143,6 +145,13 @@ export const injectionTimeline = figure({
     };
   },
 });
+
+/** Where words of some half width stand clear of the line of dead centre, if an injection has the room; else where they stood. */
+function besideDeadCentre(middle: number, zero: number, half: number, [begin, end]: readonly [number, number]): number {
+  if (Math.abs(middle - zero) >= half) return middle;
+  const moved = middle >= zero ? zero + half : zero - half;
+  return moved - half >= begin && moved + half <= end ? moved : middle;
+}
 
 function deadCentre(group: Group, { x, top, bottom }: Plot): void {
   group.append("path").attr("class", "center").attr("d", `M${px(x(0))},${bottom}V${top}`);

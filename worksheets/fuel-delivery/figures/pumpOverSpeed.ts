@@ -109,7 +109,7 @@ export const pumpOverSpeed = figure({
     keyOf(ground, { at: band + 2 * leading + 48, rows: [
       ["line-1", "rail asks for"],
       ["dotted", "of that burnt, as the map has it"],
-      ...(parts.length > 0 ? [["outline", "the parts burn at most; beyond it hatched"] as const] : []),
+      ...(parts.length > 0 ? [["outline", `the parts burn at most${parts.some(lacksAir) ? "; what the map has beyond it hatched" : ""}`] as const] : []),
     ] });
     return svg;
   },
@@ -138,9 +138,12 @@ export const pumpOverSpeed = figure({
   },
 });
 
+/** Whether the map has more burnt at a speed than the air there can burn. */
+const lacksAir = ({ burnt, mapped }: BurntAt): boolean => mapped > burnt * (1 + 1e-6);
+
 /** Says whether and where the map has more burnt than the air of the match's parts can burn. */
 function beyondTheAir(parts: readonly BurntAt[], units: FigureUnits): string {
-  const over = parts.filter(({ burnt, mapped }) => mapped > burnt * (1 + 1e-6));
+  const over = parts.filter(lacksAir);
   if (parts.length === 0) return "The match's parts give no power at any speed.";
   if (over.length === 0) return "The match's parts can burn all that the map asks for, wherever they give power.";
   const worst = over.reduce((a, b) => (b.burnt / b.mapped < a.burnt / a.mapped ? b : a));

@@ -43,7 +43,10 @@ export function givenAndPromised(group: Group, marks: Marks): void {
   const boxes: Box[] = [title];
   const label = (text: string, look: string, disc: Disc, outward: number): void => {
     const size = { width: textWidth(text, { bold: true }), height: 14 };
-    const spot = clearSpot(disc, size, outward, { discs, segments, boxes, bounds });
+    // The higher mark's words stay above it and the lower one's below, so that nobody takes one for the other.
+    const half = outward < 0 ? { ...bounds, height: disc.y - bounds.y } : { ...bounds, y: disc.y, height: bounds.y + bounds.height - disc.y };
+    const within = (own: Box) => clearSpot(disc, size, outward, { discs, segments, boxes, bounds: own });
+    const spot = (given && within(half)) ?? within(bounds);
     const box = spot ?? { x: bounds.x + bounds.width - size.width, y: bounds.y + boxes.length * 20, ...size };
     boxes.push(box);
     write(group, text, { x: box.x, y: box.y + 11, look });
