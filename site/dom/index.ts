@@ -3,4 +3,5 @@ export * from "./file";
 export * from "./grown";
 export * from "./h";
 export * from "./patch";
+export * from "./subscripts";
 export * from "./tex";

@@ -1,6 +1,6 @@
 import { type Cell, type Limit, marginShare, type Node, Refusal } from "../../lib/graph";
 import { type KindName, unitsOf } from "../../lib/quantity";
-import { h, setAttribute, setText, symbol } from "../dom";
+import { h, setAttribute, setText, symbol, withSubscripts } from "../dom";
 import { marginWords } from "../mark";
 import { unitSymbol, written, writtenInput } from "../state";
 import { explanationOf } from "../trace";
@@ -67,12 +67,12 @@ function factsOf(desk: Desk, node: Node, refreshers: (() => void)[]): HTMLElemen
     }
     const { source, assumptions = [] } = explanationOf(node);
     fact("source", source);
-    if (assumptions.length > 0) fact("assumes", h("ul", {}, ...assumptions.map((text) => h("li", {}, text))));
-    for (const { note } of node.validity ?? []) fact("trusted", note);
+    if (assumptions.length > 0) fact("assumes", h("ul", {}, ...assumptions.map((text) => h("li", {}, ...withSubscripts(text)))));
+    for (const { note } of node.validity ?? []) fact("trusted", ...withSubscripts(note));
     const fedBy = [...new Set(operandKeys(node))].map((key) => nodeOf(desk.graph, key));
     if (fedBy.length > 0) fact("fed by", ...links(desk, fedBy));
   } else {
-    if (node.note) fact("note", node.note);
+    if (node.note) fact("note", ...withSubscripts(node.note));
     if (node.type === "quantity") {
       const span = h("span");
       refreshers.push(() => {

@@ -112,7 +112,7 @@ function traceOf(desk: Desk, { symbols, movedLately }: Tracing, start: Node, clo
     formula.show(node.type === "cell" ? explanationOf(node).formula : "", "Formula");
     map.show(node, fedBy(node), feeds(node));
     how = howOf(desk, node);
-    body.replaceChildren(how.element, within.element);
+    body.replaceChildren(within.element, how.element);
     refresh();
   };
 

@@ -60,7 +60,7 @@ export const holeFlow = structure("holeFlow", {
   formula:
     "K_c = \\frac{p_r - p_{vap}}{p_r - p_z}, \\qquad C_d = C_c\\sqrt{K_c} \\text{ where } K_c < \\left(\\frac{C_{d,0}}{C_c}\\right)^2",
   source: "W. H. Nurick, J. Fluids Engineering 98 (1976) 681 (from memory)",
-  assumptions: ["C_c^{-2} = 0.611^{-2} − 11.4 r_h; a taper of the hole, which hinders cavitation, is left out."],
+  assumptions: ["C_c⁻² = 0.611⁻² − 11.4 r_h; a taper of the hole, which hinders cavitation, is left out."],
 });
 
 export const cavitationNumber = cell("cavitationNumber", {
