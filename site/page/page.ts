@@ -114,10 +114,16 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     }
     moves.sample();
     workable.update();
-    parts.refresh(keys);
-    for (const each of surroundings) each.refresh();
+    if (allDue) showAll();
+    else {
+      parts.refresh(keys);
+      for (const each of surroundings) each.refresh();
+    }
   };
+  /** Whether everything is to be shown anew once the values are there that belong to it. */
+  let allDue = false;
   const showAll = (): void => {
+    allDue = false;
     head.refresh();
     parts.refreshAll();
     for (const each of surroundings) each.refresh();
@@ -142,7 +148,14 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
       state.opened !== previous.opened ||
       state.build.measured !== previous.build.measured ||
       !sameValue(state.build.installations, previous.build.installations);
-    if (wider && mounted) showAll();
+    if (!wider || !mounted) return;
+    if (Object.keys(changes).length === 0) {
+      showAll();
+      return;
+    }
+    // Another installation's reference must not stand beside the values of the one before.
+    allDue = true;
+    void binding.settled().then(() => allDue && showAll());
   });
   return keeping;
 }
