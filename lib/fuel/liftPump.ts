@@ -26,7 +26,7 @@ export function liftPumpRise({ pressureWithoutFlow, ratedRise, ratedFlow }: Lift
   requireNotNegative("liftPumpRise: flow", flow, "m³/s");
   if (!(pressureWithoutFlow >= ratedRise && pressureWithoutFlow < Number.POSITIVE_INFINITY)) {
     throw new RangeError(
-      `liftPumpRise: pressureWithoutFlow is ${Number(pressureWithoutFlow.toPrecision(6))} Pa; it must be at least the pressure at the rated flow, ${Number(ratedRise.toPrecision(6))} Pa`,
+      `liftPumpRise: pressureWithoutFlow is ${bars(pressureWithoutFlow)}; it must be at least the pressure at the rated flow, ${bars(ratedRise)}`,
     );
   }
   return (pressureWithoutFlow - (pressureWithoutFlow - ratedRise) * (flow / ratedFlow) ** 2) as PressureDifference;
@@ -70,4 +70,9 @@ export function supplyStations(
     stations.push({ name, pressure: pressure as Pressure });
   }
   return stations;
+}
+
+/** In the unit in which lift pumps are read. */
+function bars(pressure: number): string {
+  return `${Number((pressure / 1e5).toPrecision(4))} bar`;
 }

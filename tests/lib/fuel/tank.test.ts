@@ -26,7 +26,7 @@ test("liftPumpRise(pump, flow) meets both of its points and falls in between", (
   expect(liftPumpRise(pump, 0)).toBe(6.5e5);
   expect(liftPumpRise(pump, 2e-4)).toBeCloseTo(5.5e5, 6);
   expect(liftPumpRise(pump, 1e-4)).toBeGreaterThan(5.5e5);
-  expect(() => liftPumpRise({ ...pump, pressureWithoutFlow: 5e5 }, 1e-4)).toThrow("pressureWithoutFlow is 500000 Pa");
+  expect(() => liftPumpRise({ ...pump, pressureWithoutFlow: 5e5 }, 1e-4)).toThrow("pressureWithoutFlow is 5 bar; it must be at least the pressure at the rated flow, 5.5 bar");
 });
 
 describe("a supply line", () => {
