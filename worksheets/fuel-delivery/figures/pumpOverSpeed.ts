@@ -109,7 +109,7 @@ export const pumpOverSpeed = figure({
     keyOf(ground, { at: band + 2 * leading + 48, rows: [
       ["line-1", "rail asks for"],
       ["dotted", "of that burnt, as the map has it"],
-      ...(parts.length > 0 ? [["outline", `the parts burn at most${parts.some(lacksAir) ? "; what the map has beyond it hatched" : ""}`] as const] : []),
+      ...(parts.length > 0 ? [["outline", `the parts burn at most${parts.some(lacksAir) ? "; beyond it hatched" : ""}`] as const] : []),
     ] });
     return svg;
   },
