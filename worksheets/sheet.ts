@@ -150,6 +150,11 @@ export function figuresOf({ blocks }: Sheet): Promise<readonly Figure[]> {
   return Promise.all(blocks.flatMap((block) => (block.type === "figure" ? [block.drawing.fetch()] : [])));
 }
 
+/** The parts of a sheet's first paragraph, which says what it comes to and also stands on paper by itself. */
+export function openingOf({ blocks }: Sheet): readonly (string | Ref)[] {
+  return blocks.find((block) => block.type === "prose")?.parts ?? [];
+}
+
 /** A column of a tabulation: with a kind its numbers are quantities in SI, without one they are words. */
 export interface TabulationColumn {
   readonly label: string;

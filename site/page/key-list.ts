@@ -12,7 +12,7 @@ const groups: readonly { readonly title: string; readonly keys: readonly (readon
       [["Ctrl Shift Z", "Ctrl Y"], "redo"],
       [["h"], "hold: make the present values the reference"],
       [["u"], "units: SI or US"],
-      [["Ctrl P"], "print, laid out as a document"],
+      [["Ctrl P"], "print, as was chosen last"],
       [["Esc"], "close what is on top"],
       [["?"], "these keys"],
     ],

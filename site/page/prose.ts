@@ -1,9 +1,8 @@
-import { isRefusal, type Node, type Ref } from "../../lib/graph";
+import { isRefusal, type Ref } from "../../lib/graph";
 import { handle } from "../control";
 import { h, runningNumber, setAttribute } from "../dom";
-import { type Measured, written } from "../state";
 import { type Desk, nodeOf, type Part } from "./desk";
-import { valueWords } from "./value-words";
+import { steadyWords } from "./value-words";
 
 /** A sentence in which inputs are handles and cells are live values. */
 export function prosePart(desk: Desk, parts: readonly (string | Ref)[]): Part {
@@ -34,11 +33,4 @@ export function prosePart(desk: Desk, parts: readonly (string | Ref)[]): Part {
       for (const each of refreshers) each();
     },
   };
-}
-
-/** A live value in words: with all its digits, so that it does not jump when the last is a zero. */
-function steadyWords(desk: Desk, node: Node): string {
-  const value = desk.values.get(node);
-  if (node.type !== "cell" || node.kind === undefined || typeof value !== "number") return valueWords(desk, node);
-  return written(desk.session.state.units, node as Measured, value, { steady: true }).text;
 }

@@ -7,6 +7,9 @@ export interface PaperColumn {
   readonly type: "quantity" | "text";
 }
 
+/** Most rows that are kept on one page. */
+const mostTogether = 16;
+
 /** Most columns that stand side by side on a page. */
 const mostColumns = 7;
 
@@ -19,7 +22,7 @@ function table(title: string, columns: readonly PaperColumn[], rows: readonly (r
   const heading = ({ label, unit, type }: PaperColumn) => h("th", { scope: "col", "data-type": type }, label, " ", h("span", { class: "unit" }, unit));
   return h(
     "table",
-    { class: "paper-table" },
+    { class: rows.length > mostTogether ? "paper-table" : "paper-table is-short" },
     h("caption", {}, title),
     h("thead", {}, h("tr", {}, ...columns.map(heading))),
     h("tbody", {}, ...rows.map((row) => h("tr", {}, ...row.map((entry, i) => h("td", { "data-type": columns[i]!.type }, entry))))),

@@ -1,14 +1,15 @@
-import { type Cell, type Check, checksOf, type Evaluation, isRefusal, type Node, outsideRange, type TableInput } from "../../lib/graph";
+import { type Cell, type Check, checksOf, type Evaluation, isRefusal, type Node, outsideRange, type Ref, type TableInput } from "../../lib/graph";
 import { unitNamed } from "../../lib/quantity";
 import { installationOf } from "../../worksheets/build/build";
-import type { Figure, Sheet, Tabulation } from "../../worksheets/sheet";
+import { type Figure, openingOf, type Sheet, type Tabulation } from "../../worksheets/sheet";
 import { h, symbol } from "../dom";
 import { completeDrawing, valuesAcross } from "../figure";
 import { standingShape } from "../mark";
 import { marginWords } from "../mark/standing";
-import { applies, type Desk } from "../page/desk";
+import { applies, type Desk, nodeOf } from "../page/desk";
 import { checkName } from "../page/check-name";
 import { differenceWords } from "../page/measured";
+import { steadyWords } from "../page/value-words";
 import { figureUnits, type Measured, openedInputs, refusalWords, type UnitChoice, unitSymbol, written, writtenInput } from "../state";
 import { paperTable } from "./paper-table";
 
@@ -25,9 +26,10 @@ export function sheetPages(desk: Desk, evaluation: Evaluation, sheet: Sheet, let
     "section",
     { class: "paper-sheet" },
     h("header", {}, h("h2", {}, h("span", { class: "letter" }, letter), " ", sheet.title), h("p", { class: "answers" }, counts ? sheet.answers : sheet.applies!.otherwise)),
+    opening(desk, evaluation, sheet),
     ...sheet.blocks.flatMap((block) => (block.type === "caution" ? [h("p", { class: "paper-caution" }, h("strong", {}, "Caution. "), block.text)] : [])),
     inputs.length > 0 && h("h3", {}, "Inputs"),
-    inputs.length > 0 && h("div", { class: "paper-inputs" }, ...inputs.flatMap((node) => (node.type === "table" ? [] : [inputRow(desk, node)]))),
+    inputs.length > 0 && h("div", { class: "paper-inputs" }, ...inputs.flatMap((node) => (node.type === "table" ? [] : [inputEntry(desk, node)]))),
     ...inputs.flatMap((node) => (node.type === "table" ? [tableRows(desk, node)] : [])),
     cells.length > 0 && h("h3", {}, "Results"),
     cells.length > 0 && resultTable(desk, evaluation, cells),
@@ -36,7 +38,18 @@ export function sheetPages(desk: Desk, evaluation: Evaluation, sheet: Sheet, let
   );
 }
 
-function inputRow(desk: Desk, node: Exclude<Node, TableInput | Cell>): HTMLElement {
+/** The first paragraph of a sheet: what it comes to, in words. */
+export function opening(desk: Desk, evaluation: Evaluation, sheet: Sheet): HTMLElement {
+  const words = (part: string | Ref): string | HTMLElement => {
+    if (typeof part === "string") return part;
+    const node = nodeOf(desk.graph, part.key);
+    return h("strong", {}, isRefusal(evaluation.get(node)) ? "(no answer)" : steadyWords({ ...desk, values: evaluation }, node));
+  };
+  return h("p", { class: "paper-prose" }, ...openingOf(sheet).map(words));
+}
+
+/** An input's name, symbol and value, and whether it is not as it was opened. */
+export function inputEntry(desk: Desk, node: Exclude<Node, TableInput | Cell>): HTMLElement {
   const { session } = desk;
   const value = session.inputs[node.key];
   const changed = !Object.is(value, openedInputs(session.state)[node.key]);
@@ -139,7 +152,8 @@ function tabulated(desk: Desk, evaluation: Evaluation, { title, of, columns, row
   ];
 }
 
-function drawn(desk: Desk, evaluation: Evaluation, figure: Figure): readonly HTMLElement[] {
+/** A figure with its caption; nothing where a value of it has no answer. */
+export function drawn(desk: Desk, evaluation: Evaluation, figure: Figure): readonly HTMLElement[] {
   const values = valuesAcross(figure, evaluation, desk.session);
   if (Object.values(values).some(isRefusal)) return [];
   const units = figureUnits(desk.session.state.units);

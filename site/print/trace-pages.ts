@@ -1,4 +1,5 @@
 import { type Cell, type Evaluation, isRefusal } from "../../lib/graph";
+import type { Sheet } from "../../worksheets/sheet";
 import { h, symbol } from "../dom";
 import type { Desk } from "../page/desk";
 import { typeset } from "../page/math";
@@ -6,10 +7,10 @@ import { type Measured, written } from "../state";
 import { explanationOf, filledIn, type Symbols, symbolsOf, texQuantity } from "../trace";
 import { mathLength } from "./math-length";
 
-/** The appendix: for every result its formula, the values put in, and where the formula comes from. */
-export function tracePages(desk: Desk, evaluation: Evaluation): HTMLElement {
+/** The appendix: for every result of some sheets its formula, the values put in, and where the formula comes from. */
+export function tracePages(desk: Desk, evaluation: Evaluation, sheets: readonly Sheet[]): HTMLElement {
   const symbols = symbolsOf(desk.graph);
-  const sections = desk.sheets.map((sheet) => {
+  const sections = sheets.map((sheet) => {
     const cells = desk.graph.cells.filter(({ key }) => desk.places.get(key)?.sheet === sheet);
     const letter = desk.places.get(cells[0]?.key ?? "")?.letter ?? "";
     return cells.length === 0 ? [] : [h("h3", {}, h("span", { class: "letter" }, letter), " ", sheet.title), ...cells.map((cell) => trace(desk, evaluation, symbols, cell))];
@@ -17,7 +18,7 @@ export function tracePages(desk: Desk, evaluation: Evaluation): HTMLElement {
   return h(
     "section",
     { class: "paper-sheet paper-traces" },
-    h("header", {}, h("h2", {}, "Traces"), h("p", { class: "answers" }, "Where every result comes from. Temperatures in formulas count from absolute zero.")),
+    h("header", {}, h("h2", {}, "Workings"), h("p", { class: "answers" }, "Where every result comes from. Temperatures in formulas count from absolute zero.")),
     ...sections.flat(),
   );
 }

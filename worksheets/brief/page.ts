@@ -31,7 +31,8 @@ export const briefPage: Sheet = {
   title: "The promise",
   answers: "What the engine is to give, where, and how large it is.",
   blocks: [
-    prose`Somebody has been promised ${ratedPower} at ${ratedSpeed}. With ${blowerDrivenTeeth} teeth on the blower's pulley, the engine must swallow ${airFlow} of air at a boost of ${boost}. Drag an underlined number and see what moves with it: these sheets are one calculation.`,
+    prose`Somebody has been promised ${ratedPower} at ${ratedSpeed}. With ${blowerDrivenTeeth} teeth on the blower's pulley, the engine must swallow ${airFlow} of air at a boost of ${boost}.`,
+    prose`Drag an underlined number and see what moves with it: these sheets are one calculation.`,
     ...lines(ratedPower, ratedSpeed, idleSpeed, maximumSpeed, heatCarrier),
     heading("The air outside"),
     prose`At an altitude of ${altitude} the barometer stands at ${ambientPressure} in the standard atmosphere. At ${ambientTemperature} and a relative humidity of ${relativeHumidity} the air's density is ${ambientDensity}. Fuel burns with a mass of air, but engine and blower swallow volumes: density turns the one into the other.`,

@@ -157,11 +157,25 @@ export function journeys(open: Open): void {
     await page.keyboard.press("Control+z");
     await page.waitForFunction((old) => document.querySelector("#line-seaHeat .number")?.textContent === old, before);
     await page.evaluate(() => {
-      window.addEventListener("beforeprint", () => {
+      window.print = () => {
+        window.dispatchEvent(new Event("beforeprint"));
         document.body.dataset["paper"] = document.querySelector(".folio")!.textContent!;
-      });
+      };
     });
-    await page.pdf({ format: "A4" });
+    await page.getByRole("button", { name: "Print" }).focus();
+    await page.keyboard.press("Enter");
+    const choice = page.locator("dialog.print-choice[open]");
+    await choice.waitFor();
+    const tickByKey = async (name: RegExp): Promise<void> => {
+      for (let i = 0; i < 20 && !(await page.evaluate((words) => new RegExp(words).test(document.activeElement?.closest("label")?.textContent ?? ""), name.source)); i++) await page.keyboard.press("Shift+Tab");
+      await page.keyboard.press("Space");
+    };
+    await tickByKey(/^Workings/);
+    await tickByKey(/Marine cooling load/);
+    expect(await choice.getByLabel("Marine cooling load").isChecked()).toBe(true);
+    await choice.getByRole("button", { name: "Print" }).focus();
+    await page.keyboard.press("Enter");
+    expect(await choice.count()).toBe(0);
     const paper = await page.evaluate(() => document.body.dataset["paper"]!);
     expect(paper).toContain("Hollowfell 10.2");
     expect(paper).toContain(before!);

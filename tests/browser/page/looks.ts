@@ -56,11 +56,42 @@ export function looks(open: Open): void {
     }
   });
 
-  test("what is printed is a document without controls, and no line of it is cut", async () => {
-    const { page } = await open({ colorScheme: "dark", viewport: { width: 672, height: 900 } });
+  test("what is printed unless more is chosen is an estimate of few pages, on either paper", async () => {
+    mkdirSync(pictures, { recursive: true });
+    const { page } = await open();
+    await page.getByText("Pilot boat", { exact: true }).click();
     // What it takes to print comes with the first use.
-    await page.mouse.move(20, 20);
     await page.waitForFunction(() => document.querySelector(".folio")!.childElementCount === 0);
+    for (const format of ["A4", "Letter"]) {
+      const file = await page.pdf({ path: join(pictures, `estimate-${format}.pdf`), format });
+      const pages = file.toString("latin1").match(/\/Type \/Page\b/g)!.length;
+      expect(pages).toBeGreaterThan(3);
+      expect(pages).toBeLessThan(9);
+    }
+    await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
+    const paper = page.locator(".folio");
+    const counting = await page.locator("section.sheet:not(.is-aside, .ledger)").count();
+    expect(await paper.locator(".paper-short").count()).toBe(counting);
+    expect(await paper.locator(".paper-short figure svg").count()).toBe(counting);
+    expect(await paper.locator(".paper-sheet, .paper-trace").count()).toBe(0);
+    expect(await paper.locator(".paper-cautions strong").count()).toBeGreaterThan(5);
+  });
+
+  test("everything chosen, what is printed is a document without controls, and no line of it is cut", async () => {
+    const { page } = await open({
+      colorScheme: "dark",
+      viewport: { width: 672, height: 900 },
+      before: () => {
+        window.print = () => undefined;
+      },
+    });
+    await page.getByRole("button", { name: "Print" }).click();
+    const choice = page.locator("dialog.print-choice");
+    await choice.getByRole("button", { name: "All that count" }).click();
+    await choice.getByLabel(/^Every margin/).check();
+    await choice.getByLabel(/^Workings/).check();
+    expect(await brokenRules(page, "dialog.print-choice")).toEqual([]);
+    await choice.getByRole("button", { name: "Print" }).click();
     await page.pdf({ path: join(pictures, "print-a4.pdf"), format: "A4" });
     await page.pdf({ path: join(pictures, "print-letter.pdf"), format: "Letter" });
     await page.emulateMedia({ media: "print" });

@@ -69,6 +69,10 @@ export function newcomer(open: Open): void {
     await page.getByRole("button", { name: /^Undo/ }).click();
     await expect.poll(() => numberOf(page, "rawWaterFlow").textContent()).toBe(flow);
     await page.getByRole("button", { name: "Print" }).click();
+    const choice = page.locator("dialog.print-choice");
+    await choice.getByLabel("Marine cooling load").check();
+    await choice.getByLabel(/^Workings/).check();
+    await choice.getByRole("button", { name: "Print" }).click();
     await expect.poll(() => page.evaluate(() => document.body.dataset["paper"] ?? ""), { timeout: 15_000 }).toContain("Where every result comes from");
     expect(await page.evaluate(() => document.body.dataset["paper"])).toContain(flow!);
   });

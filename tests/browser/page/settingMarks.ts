@@ -117,7 +117,7 @@ export function settingMarks(open: Open): void {
   });
 
   test("what is printed before the hand has rested is up to date", async () => {
-    const { page } = await open();
+    const { page } = await open({ before: () => localStorage.setItem("airledger print sheet matching", "on") });
     await fieldOf(page);
     const told = await page.evaluate(() => {
       const slider = document.querySelector<HTMLInputElement>("#line-ratedSpeed .slider")!;
