@@ -56,8 +56,8 @@ test("refusalWords() lets no line end between a number and its unit", () => {
 test("a lift pump that is too weak is refused in the unit of its lines", () => {
   const evaluation = program.rerun(program.run(declaredValues(graph)), { liftShutOff: 3e5 }).evaluation;
   const refused = evaluation.get(graph.cells.find(({ key }) => key === "supplyLine")!) as Refusal;
-  expect(refusalWords(refused.words, SI)).toMatch(/^pressure without flow is 3 bar; it must be at least the pressure at the rated flow, [\d.]+ bar$/);
-  expect(refusalWords(refused.words, US)).toMatch(/^pressure without flow is 43\.51 psi; .* psi$/);
+  expect(spaced(refusalWords(refused.words, SI))).toMatch(/^pressure without flow is 3 bar; it must be at least the pressure at the rated flow, [\d.]+ bar$/);
+  expect(spaced(refusalWords(refused.words, US))).toMatch(/^pressure without flow is 43\.51 psi; .* psi$/);
 });
 
 test("no refusal of the sheets speaks of pascals, cubic metres a second or names run together, wherever an input stands", () => {
