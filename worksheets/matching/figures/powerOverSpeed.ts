@@ -63,7 +63,7 @@ function promiseWords(run: Run, units: FigureUnits): string {
   const room = point.brakePower - run.ratedPower;
   const against = room >= 0 ? `${units.text("power", room)} more than` : `${units.text("power", -room)} short of`;
   const then = next
-    ? `Lifting that limit alone would bring it to ${units.text("power", next.brakePower)}, where ${inSentence(next.name)} is met.`
+    ? `Lifting that limit alone would bring it to ${units.text("power", next.brakePower)}, where the next one is met: ${inSentence(next.name)}.`
     : "No further limit is in sight behind it.";
   return `At ${speed} the parts give ${units.text("power", point.brakePower)}, ${against} the promise, and ${inSentence(binding.name)} stops them. ${then}`;
 }
