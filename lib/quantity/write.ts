@@ -94,6 +94,11 @@ export function together(number: string, unit: string): string {
   return unit === "" ? number : `${number}\u00a0${unbroken(unit)}`;
 }
 
+/** A number as a page sets it: "9.6e−11" is 9.6·10⁻¹¹. */
+export function raised(number: string): string {
+  return number.replace(/e(−?\d+)$/, (_, power: string) => `·10${[...power].map((sign) => (sign === "−" ? "⁻" : "⁰¹²³⁴⁵⁶⁷⁸⁹"[Number(sign)]!)).join("")}`);
+}
+
 /** A unit that no line breaks, but before "per". */
 export function unbroken(unit: string): string {
   return unit.replace(/ (?!per )/g, "\u00a0");

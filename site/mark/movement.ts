@@ -1,3 +1,4 @@
+import { raised } from "../../lib/quantity";
 import { type UnitChoice, type Measured, written } from "../state";
 
 /** How a value stands to its reference, by the digits that are shown: "▲ +0.05", "▼ −6", or nothing. */
@@ -8,7 +9,7 @@ export function movement(units: UnitChoice, measured: Measured, now: number, hel
   const step = plain(shown.number) - plain(before.number);
   const fixed = Math.abs(step).toFixed(Math.min(decimals, 12));
   // Numbers with an exponent differ by less than their digits after the point.
-  const size = Number(fixed) === 0 ? Math.abs(step).toPrecision(2).replace("e-", "e−") : fixed;
+  const size = Number(fixed) === 0 ? raised(Math.abs(step).toPrecision(2).replace("e-", "e−")) : fixed;
   return step > 0 ? `▲\u00a0+${size}` : `▼\u00a0−${size}`;
 }
 

@@ -1,4 +1,5 @@
 import { type Cell, type Check, isRefusal, outsideRange, type Refusal } from "../../lib/graph";
+import { raised } from "../../lib/quantity";
 import { boxed, h, setAttribute, setText, symbol } from "../dom";
 import { movement } from "../mark";
 import { type Measured, refusalWords, written, writtenInput } from "../state";
@@ -47,7 +48,7 @@ export function cellLine(
     const { units, held } = desk.session.state;
     const measured = cell as Measured;
     const shown = written(units, measured, now as number, { steady: true });
-    number.show(shown.number);
+    number.show(raised(shown.number));
     setText(unit, shown.unit);
     const before = held.evaluation.get(cell);
     moved.show(typeof before === "number" ? movement(units, measured, now as number, before) : "");

@@ -3,6 +3,7 @@ import {
   displayUnit,
   type KindName,
   type Quantity,
+  raised,
   together,
   type UnitSymbol,
   type UnitSystem,
@@ -49,7 +50,7 @@ export function written(
     digits,
     trailingZeros: steady && measured.kind !== "count",
   });
-  return { number, unit, text: together(number, unit) };
+  return { number, unit, text: together(raised(number), unit) };
 }
 
 /** An input's value as its field shows it: five digits, no zeros at the end. */

@@ -22,8 +22,8 @@ test("movement() of a temperature is a step, not a temperature", () => {
 });
 
 test("movement() of numbers with an exponent says how much", () => {
-  expect(spaced(movement(SI, { kind: "ratio" }, 3.2e-12, 1.2e-12))).toBe("▲ +2.0e−12");
-  expect(spaced(movement(SI, { kind: "ratio" }, 0, 1.2e-16))).toBe("▼ −1.2e−16");
+  expect(spaced(movement(SI, { kind: "ratio" }, 3.2e-12, 1.2e-12))).toBe("▲ +2.0·10⁻¹²");
+  expect(spaced(movement(SI, { kind: "ratio" }, 0, 1.2e-16))).toBe("▼ −1.2·10⁻¹⁶");
 });
 
 test("movement() reads thin spaces and minus signs of long and negative numbers", () => {

@@ -6,6 +6,8 @@ import {
   parseQuantity,
   type Quantity,
   quantity,
+  raised,
+  together,
   unitsOf,
   writeExactly,
   writeQuantity,
@@ -144,4 +146,11 @@ test("parseQuantity reads back the very same number from writeExactly, whatever 
     });
     fc.assert(roundTrip, { seed: 20260101, numRuns: 15 });
   }
+});
+
+test("raised(number) and together(number, unit) set a reading for a page", () => {
+  expect(["9.578e−11", "1e15", "−2.0e−6", "12.5", "–"].map(raised)).toEqual(["9.578·10⁻¹¹", "1·10¹⁵", "−2.0·10⁻⁶", "12.5", "–"]);
+  expect(together("2.4", "bar a")).toBe("2.4\u00a0bar\u00a0a");
+  expect(together("348.4", "mm³ per stroke")).toBe("348.4\u00a0mm³ per\u00a0stroke");
+  expect(together("6", "")).toBe("6");
 });

@@ -33,7 +33,7 @@ export const supplyProfile = figure({
     const shown = stations.map(({ pressure }) => bar(pressure));
     const x = scaleLinear([Math.min(0, ...shown), 1.04 * Math.max(bar(needed), ...shown)], [left, right]).nice(5);
 
-    write(ground, `Absolute pressure, ${units.unit("pressure", "boost")}`, { x: 2, y: 16, look: "band" });
+    write(ground, "From the tank to the high-pressure pump", { x: 2, y: 16, look: "band" });
     axisBelow(ground, {
       at: x,
       ticks: x.ticks(Math.max(3, Math.floor((right - left) / 80))),
