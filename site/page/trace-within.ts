@@ -4,7 +4,7 @@ import type { Named } from "../trace";
 /** What symbols of a formula stand for that no line bears: sign, value and words. */
 export function withinTable(): { readonly element: HTMLElement; show(named: readonly Named[]): void } {
   const body = h("tbody");
-  const element = h("table", { class: "where", hidden: true }, h("caption", {}, "and within"), body);
+  const element = h("table", { class: "where", hidden: true }, h("caption", {}, "within"), body);
   let told = "";
   let values: readonly HTMLElement[] = [];
   return {

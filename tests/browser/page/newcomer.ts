@@ -179,7 +179,7 @@ export function newcomer(open: Open): void {
     await page.locator("#line-blowerInletTemperature > .how-toggle").click();
     const trace = page.locator("#line-blowerInletTemperature .trace");
     await expect.poll(() => trace.locator(".kept").textContent()).toBe("Cw stays a symbol: there is no single value to put there.");
-    expect(await trace.locator(".where").last().textContent()).toMatch(/and withinCw–heat that the stream takes up for each kelvin/);
+    expect(await trace.locator(".where").last().textContent()).toMatch(/^withinCw–heat that the stream takes up for each kelvin/);
     // What lies within the path has no line, and yet its value and its name.
     await page.locator("#line-manifoldPressure > .how-toggle").click();
     const within = page.locator("#line-manifoldPressure .trace .where").last();
