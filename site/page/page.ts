@@ -49,7 +49,7 @@ export interface Notebook {
 /** Builds the whole page into an element, and keeps it up to date. */
 export function mountPage(root: HTMLElement, { sheets, graph, program, build, files, bases, barometer, version }: Notebook): Keeping {
   const session = createSession({ graph, program, build, name: "as opened" });
-  const binding = bind(graph, session.inputs, (keys) => show(keys));
+  const binding = bind(graph, session.inputs, (keys, whole) => show(keys, whole), () => looked());
   const locks = createLocks();
   const ambient = (): Pressure | undefined => {
     const pressure = binding.values.get(barometer);
@@ -61,6 +61,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const standings = createStandings(desk);
   const moves = trackMoves(desk, standings);
   const parts = createParts();
+  const looked = (): ReadonlySet<string> | undefined => (session.state.gesture ? parts.near() : undefined);
   const workable = createWorkable(desk, moves, program, parts.refresh);
   const traces = createTraces(desk, moves);
   const notice = noticeLine();
@@ -105,11 +106,15 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   };
 
   let surroundings: readonly { refresh(): void }[] = [];
-  const show = (keys: ReadonlySet<string>): void => {
+  const show = (keys: ReadonlySet<string>, whole: boolean): void => {
     working.end();
     standings.update(keys);
     if (!mounted) {
       mount();
+      return;
+    }
+    if (!whole) {
+      parts.refresh(keys);
       return;
     }
     moves.sample();

@@ -7,6 +7,8 @@ export interface Parts extends Gathering {
   /** Brings up to date the parts that watch any of the keys: those near the screen now, the others when the hand rests. */
   refresh(keys: Iterable<string>): void;
   refreshAll(): void;
+  /** Keys that the parts near the screen watch; the same set until other parts are. */
+  near(): ReadonlySet<string>;
 }
 
 export interface Gathering {
@@ -25,9 +27,11 @@ export function createParts(): Parts {
   const away = new Set<Part>();
   const late = new Set<Part>();
   let timer: number | undefined;
+  let near: ReadonlySet<string> | undefined;
 
   const watcher = new IntersectionObserver(
     (seen) => {
+      near = undefined;
       for (const { target, isIntersecting } of seen) {
         for (const part of within.get(target)!) {
           if (!isIntersecting) away.add(part);
@@ -43,6 +47,7 @@ export function createParts(): Parts {
     late.clear();
   };
   const add = <P extends Part>(part: P): P => {
+    near = undefined;
     all.push(part);
     for (const key of new Set(part.watches)) {
       const watching = byKey.get(key);
@@ -78,6 +83,10 @@ export function createParts(): Parts {
     refreshAll: () => {
       late.clear();
       for (const part of all) part.refresh();
+    },
+    near: () => {
+      near ??= new Set(all.filter((part) => !away.has(part)).flatMap(({ watches }) => watches));
+      return near;
     },
   };
 }

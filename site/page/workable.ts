@@ -28,7 +28,7 @@ const rest = 200;
  * @param desk what is on the page
  * @param moves what the hand does
  * @param program tries settings
- * @param found told the cells for which a nearer setting was found
+ * @param found told the cells for which a setting, or a nearer one, was found
  */
 export function createWorkable(desk: Desk, moves: Moves, program: Program, found: (roots: readonly string[]) => void): Workable {
   const { session, graph } = desk;
@@ -56,9 +56,11 @@ export function createWorkable(desk: Desk, moves: Moves, program: Program, found
       if (moved !== undefined && others.length === 0) {
         for (const root of now) if (!refusing.has(root)) kept.set(root, { key: moved, value: before[moved] });
       }
+      const roots = [...kept.keys()].filter((root) => !lost.has(root));
       lost = kept;
       refusing = now;
       before = session.inputs;
+      if (roots.length > 0) found(roots);
       clearTimeout(timer);
       if (lost.size > 0) timer = setTimeout(seek, rest);
     },
