@@ -18,6 +18,7 @@ import { figureUnits } from "../state";
 import { contained } from "./crash";
 import { type Desk, nodeOf, type Part } from "./desk";
 import { lineLink } from "./link";
+import type { Watch } from "./nearness";
 import { whenAtRest } from "./rest";
 import { settingMarks } from "./setting-marks";
 
@@ -31,7 +32,7 @@ const fileWidth = 760;
  * off the screen it waits until it comes near. One that needs more than a frame is drawn anew when the hand rests, and only
  * what follows the hand moves until then.
  */
-export function figurePart(desk: Desk, figure: Figure, boardOf?: typeof createBoard): Part {
+export function figurePart(desk: Desk, watch: Watch, figure: Figure, boardOf?: typeof createBoard): Part {
   const cursor = createCursor({ key: figure.key, title: figure.title, table: () => table() });
   const { place } = cursor;
   const redraw = (): void => {
@@ -137,13 +138,10 @@ export function figurePart(desk: Desk, figure: Figure, boardOf?: typeof createBo
     followed(figure, desk.values, picture);
     marks.refresh();
   };
-  new IntersectionObserver(
-    ([entry]) => {
-      near = entry!.isIntersecting;
-      drawWhenNear();
-    },
-    { rootMargin: ahead },
-  ).observe(element);
+  watch(element, ahead, (isNear) => {
+    near = isNear;
+    drawWhenNear();
+  });
   new ResizeObserver(([entry]) => {
     const next = Math.floor(entry!.contentRect.width);
     if (next === width || next === 0) return;

@@ -21,6 +21,7 @@ import { listenToKeys } from "./keyboard";
 import { ledger } from "./ledger";
 import { trackMoves } from "./moves";
 import { noticeLine } from "./notice";
+import { createNearness } from "./nearness";
 import { createParts } from "./parts";
 import { sheetSection } from "./sheet";
 import { createStandings } from "./standings";
@@ -60,6 +61,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const desk: Desk = { ...shown, locks, ambient, zones, users: usersOf(graph) };
   const standings = createStandings(desk);
   const moves = trackMoves(desk, standings);
+  const nearness = createNearness();
   const parts = createParts();
   const looked = (): ReadonlySet<string> | undefined => (session.state.gesture ? parts.near() : undefined);
   const workable = createWorkable(desk, moves, program, parts.refresh);
@@ -80,7 +82,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     const list = contents(desk, standings);
     const felt = echo(desk, standings, moves);
     const book = ledger(desk, standings);
-    const main = h("main", {}, ...sheets.map((sheet) => sheetSection(desk, { standings, parts, traces, workable }, sheet)), book.element);
+    const main = h("main", {}, ...sheets.map((sheet) => sheetSection(desk, { standings, parts, nearness, traces, workable }, sheet)), book.element);
     const side = h("div", { class: "side" }, list.element, felt.element);
     root.replaceChildren(
       h("a", { class: "skip", href: "#sheets" }, "To the sheets"),

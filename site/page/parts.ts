@@ -1,9 +1,14 @@
 import type { Part } from "./desk";
+import type { Watch } from "./nearness";
 
 /** The parts of the page, found by the nodes they watch. */
 export interface Parts extends Gathering {
-  /** Parts that stand within one element, and are on the screen when it is. */
-  gathered(element: Element): Gathering;
+  /**
+   * Parts that stand within one element, and are on the screen when it is.
+   *
+   * @param watch tells when that is
+   */
+  gathered(element: Element, watch: Watch): Gathering;
   /** Brings up to date the parts that watch any of the keys: those near the screen now, the others when the hand rests. */
   refresh(keys: Iterable<string>): void;
   refreshAll(): void;
@@ -23,24 +28,11 @@ const rest = 120;
 export function createParts(): Parts {
   const all: Part[] = [];
   const byKey = new Map<string, Part[]>();
-  const within = new Map<Element, Part[]>();
   const away = new Set<Part>();
   const late = new Set<Part>();
   let timer: number | undefined;
   let near: ReadonlySet<string> | undefined;
 
-  const watcher = new IntersectionObserver(
-    (seen) => {
-      near = undefined;
-      for (const { target, isIntersecting } of seen) {
-        for (const part of within.get(target)!) {
-          if (!isIntersecting) away.add(part);
-          else if (away.delete(part) && late.delete(part)) part.refresh();
-        }
-      }
-    },
-    { rootMargin: ahead },
-  );
   const catchUp = (): void => {
     window.clearTimeout(timer);
     for (const part of late) part.refresh();
@@ -59,10 +51,15 @@ export function createParts(): Parts {
 
   return {
     add,
-    gathered: (element) => {
+    gathered: (element, watch) => {
       const parts: Part[] = [];
-      within.set(element, parts);
-      watcher.observe(element);
+      watch(element, ahead, (isNear) => {
+        near = undefined;
+        for (const part of parts) {
+          if (!isNear) away.add(part);
+          else if (away.delete(part) && late.delete(part)) part.refresh();
+        }
+      });
       return {
         add: (part) => {
           parts.push(part);

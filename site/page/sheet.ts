@@ -5,6 +5,7 @@ import { guarded } from "./crash";
 import { applies, type Desk, type Part, sheetLetter } from "./desk";
 import { figurePlace } from "./figure-place";
 import { inputLine } from "./input-line";
+import type { Nearness } from "./nearness";
 import type { Gathering, Parts } from "./parts";
 import { passageElement, passagesOf } from "./passage";
 import { prosePart } from "./prose";
@@ -17,15 +18,30 @@ import type { Workable } from "./workable";
 export interface Works {
   readonly standings: Standings;
   readonly parts: Parts;
+  readonly nearness: Nearness;
   readonly traces: Traces;
   readonly workable: Workable;
 }
 
 /** One worksheet as a section of the page, in reading order. */
-export function sheetSection(desk: Desk, { standings, parts, traces, workable }: Works, sheet: Sheet): HTMLElement {
+export function sheetSection(desk: Desk, { standings, parts, nearness, traces, workable }: Works, sheet: Sheet): HTMLElement {
   const letter = sheetLetter(desk.sheets.indexOf(sheet));
   const seen = new Set<string>();
   const titleId = `title-of-${sheet.key}`;
+
+  const section = h(
+    "section",
+    { class: "sheet", id: sheet.key, "aria-labelledby": titleId, "data-letter": letter },
+    h(
+      "header",
+      { class: "sheet-head" },
+      h("span", { class: "letter", "aria-hidden": "true" }, letter),
+      h("h2", { id: titleId, tabindex: -1 }, sheet.title),
+      h("p", { class: "answers" }, sheet.answers),
+    ),
+  );
+  if (sheet.applies) section.append(parts.add(setAside(desk, sheet, section)).element);
+  const watch = nearness.within(section);
 
   const elementOf = (gathering: Gathering, block: Block): HTMLElement => {
     switch (block.type) {
@@ -36,7 +52,7 @@ export function sheetSection(desk: Desk, { standings, parts, traces, workable }:
       case "prose":
         return gathering.add(guarded(`A sentence of "${sheet.title}"`, [], () => prosePart(desk, block.parts))).element;
       case "figure":
-        return figurePlace(desk, gathering, block.drawing);
+        return figurePlace(desk, gathering, watch, block.drawing);
       case "tabulation": {
         const { title, of } = block.tabulation;
         return gathering.add(guarded(`The table "${title}"`, [of.key], () => tabulationPart(desk, block.tabulation))).element;
@@ -56,29 +72,17 @@ export function sheetSection(desk: Desk, { standings, parts, traces, workable }:
 
   const passageOf = (blocks: readonly Block[]): HTMLElement => {
     const element = passageElement(blocks);
-    const gathering = parts.gathered(element);
+    const gathering = parts.gathered(element, watch);
     element.append(...blocks.map((block) => elementOf(gathering, block)));
     return element;
   };
 
-  const section: HTMLElement = h(
-    "section",
-    { class: "sheet", id: sheet.key, "aria-labelledby": titleId, "data-letter": letter },
-    h(
-      "header",
-      { class: "sheet-head" },
-      h("span", { class: "letter", "aria-hidden": "true" }, letter),
-      h("h2", { id: titleId, tabindex: -1 }, sheet.title),
-      h("p", { class: "answers" }, sheet.answers),
-    ),
-    sheet.applies && parts.add(setAside(desk, sheet, () => section)).element,
-    ...passagesOf(sheet.blocks).map(passageOf),
-  );
+  section.append(...passagesOf(sheet.blocks).map(passageOf));
   return section;
 }
 
 /** The notice of a sheet that does not count with the present choice. */
-function setAside(desk: Desk, sheet: Sheet, section: () => HTMLElement): Part {
+function setAside(desk: Desk, sheet: Sheet, section: HTMLElement): Part {
   const { choice, otherwise } = sheet.applies!;
   const element = h("p", { class: "set-aside" }, otherwise);
   return {
@@ -87,7 +91,7 @@ function setAside(desk: Desk, sheet: Sheet, section: () => HTMLElement): Part {
     refresh: () => {
       const counts = applies(sheet, desk.values);
       setAttribute(element, "hidden", counts);
-      section().classList.toggle("is-aside", !counts);
+      section.classList.toggle("is-aside", !counts);
     },
   };
 }
