@@ -1,16 +1,15 @@
 /** Told whether an element is near the screen. */
 export type Told = (near: boolean) => void;
 
-/** Watches elements within one section. */
-export interface Watch {
-  /**
-   * @param element within the section
-   * @param ahead how far off the screen is near, as a root margin
-   * @param told at once when it is known, and at every change
-   * @returns ends it
-   */
-  (element: Element, ahead: string, told: Told): () => void;
-}
+/**
+ * Watches an element within one section.
+ *
+ * @param element within the section
+ * @param ahead how far off the screen is near, as a root margin
+ * @param told at once when it is known, and at every change
+ * @returns ends it
+ */
+export type Watch = (element: Element, ahead: string, told: Told) => () => void;
 
 /** What comes near the screen and what leaves it. */
 export interface Nearness {

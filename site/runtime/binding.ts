@@ -118,20 +118,20 @@ export function bind(
     },
   });
 
-  const valueOf = (position: number, value: unknown) => (): unknown => {
+  const taken = (position: number, value: unknown) => (): unknown => {
     take(position, value);
     return value;
   };
   const put = (key: string, value: unknown): void => {
     const position = graph.position.get(key);
     if (position === undefined || position >= graph.inputs.length) throw new Error(`binding: there is no input "${key}"`);
-    module.redefine(inputName(position), [], valueOf(position, value));
+    module.redefine(inputName(position), [], taken(position, value));
   };
 
   graph.inputs.forEach(({ key }, position) => {
     if (!(key in inputs)) throw new Error(`binding: no value for the input "${key}"`);
     const name = inputName(position);
-    module.variable(observer(name)).define(name, [], valueOf(position, inputs[key]));
+    module.variable(observer(name)).define(name, [], taken(position, inputs[key]));
   });
   stretches.forEach(({ steps, inputs: read, earlier }, index) => {
     const name = stretchName(index);

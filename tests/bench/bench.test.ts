@@ -4,7 +4,7 @@ import { costliestLines } from "./costliest";
 import { demandLines } from "./demand";
 import { evaluationLines } from "./evaluation";
 import { subject } from "./fixtureSubject";
-import { frameWork } from "./frames";
+import { frameWork, idleWork } from "./frames";
 import { matchedLines } from "./matched";
 import { quantile, timed } from "./measure";
 import { peerLines, ratiosOf } from "./peers";
@@ -100,6 +100,7 @@ test("frameWork(events) takes a frame's task apart, and leaves out tasks without
     span("Paint", 8500, 200),
     span("RunTask", 3000, 5000, 2),
   ]);
+  expect(idleWork([span("FireIdleCallback", 7800, 1200), span("FunctionCall", 7900, 1000)])).toEqual([1.2]);
   // Scripts are 1 and 4 ms, less the half that they spend on a layout they force.
   expect(frames).toEqual([{ all: 9, script: 4.5, style: 0.7, layout: 0.8, paint: 0.2 }]);
 });

@@ -28,7 +28,7 @@ const taskNames = new Set(["RunTask", "ThreadControllerImpl::RunTask"]);
 const parts = {
   style: new Set(["UpdateLayoutTree", "ParseAuthorStyleSheet"]),
   layout: new Set(["Layout"]),
-  paint: new Set(["PrePaint", "Paint", "Layerize", "UpdateLayerTree", "Commit"]),
+  paint: new Set(["PrePaint", "Paint", "Layerize"]),
   script: new Set(["FunctionCall", "RunMicrotasks", "FireAnimationFrame", "EventDispatch", "v8.callFunction"]),
 } as const;
 
@@ -65,6 +65,15 @@ export function frameWork(events: readonly TraceEvent[]): readonly FrameWork[] {
         paint,
       };
     });
+}
+
+/**
+ * How long each piece of work took that the page had put off until the browser had time between frames [ms].
+ *
+ * @param events the trace's events
+ */
+export function idleWork(events: readonly TraceEvent[]): readonly number[] {
+  return events.flatMap(({ name, dur }) => (name === "FireIdleCallback" && dur !== undefined ? [dur / 1000] : []));
 }
 
 /** Spans of one thread that lie in none of the others; the given ones are in order of their start. */

@@ -1,9 +1,9 @@
 import type { Browser, Locator, Page } from "playwright-core";
-import { type FrameWork, frameWork, type TraceEvent } from "./frames";
+import { type FrameWork, frameWork, idleWork, type TraceEvent } from "./frames";
 import { type Measured, timingOf } from "./measure";
 
-/** Inputs whose sliders are dragged, each of which moves several sheets. */
-const usual = ["ratedPower", "excessAirRatio"];
+/** Inputs whose sliders are dragged: they move several sheets, and stand among lines, drawings and long tables that follow. */
+const usual = ["ratedPower", "excessAirRatio", "compressorEfficiency", "bankAInducer", "railPressure", "blowerDriverTeeth", "seaTemperature"];
 
 /**
  * The work inside a frame while a slider is dragged by the mouse: everything that the page's main thread does between
@@ -26,8 +26,9 @@ export async function pageLines(
     await page.locator("input[type=range]").first().waitFor({ state: "visible" });
     const lines: Measured[] = [];
     for (const key of dragged) {
-      const frames = await dragFrames(page, browser, key, steps);
-      if (frames === null) continue;
+      const work = await drag(page, browser, key, steps);
+      if (work === null) continue;
+      const { frames, idle } = work;
       const note = `${frames.length} frames with work of ${steps} steps`;
       lines.push({
         what: `Drag ${key}, all work in a frame`,
@@ -38,6 +39,7 @@ export async function pageLines(
       for (const part of ["script", "style", "layout", "paint"] as const) {
         lines.push({ what: `  of which ${part}`, timing: timingOf(frames.map((frame) => frame[part])) });
       }
+      if (idle.length > 0) lines.push({ what: "  and in the time left after it", timing: timingOf(idle), note: `${idle.length} times` });
     }
     if (lines.length === 0) throw new Error(`pageLines: the page has no slider for ${dragged.join(", ")}`);
     return lines;
@@ -46,12 +48,13 @@ export async function pageLines(
   }
 }
 
-async function dragFrames(
+/** What the frames took while a slider was dragged, and what was done between them [ms]; nothing where there is no slider. */
+async function drag(
   page: Page,
   browser: Browser,
   key: string,
   steps: number,
-): Promise<readonly FrameWork[] | null> {
+): Promise<{ readonly frames: readonly FrameWork[]; readonly idle: readonly number[] } | null> {
   const slider = page.locator(`input[type=range][data-input="${key}"]`).first();
   if ((await slider.count()) === 0) return null;
   const box = await settledBox(slider);
@@ -68,13 +71,12 @@ async function dragFrames(
   await page.mouse.move(x(0), y);
   await page.mouse.down();
   for (let step = 1; step <= 30; step++) await moved(page, x(step), y);
-  await browser.startTracing(page, {
-    categories: ["devtools.timeline", "disabled-by-default-devtools.timeline"],
-  });
+  // More categories would have the browser count the whole document in every frame.
+  await browser.startTracing(page, { categories: ["toplevel", "devtools.timeline"] });
   for (let step = 31; step <= 30 + steps; step++) await moved(page, x(step), y);
   const trace = JSON.parse((await browser.stopTracing()).toString("utf8")) as { traceEvents: readonly TraceEvent[] };
   await page.mouse.up();
-  return frameWork(trace.traceEvents);
+  return { frames: frameWork(trace.traceEvents), idle: idleWork(trace.traceEvents) };
 }
 
 /** Where a slider stands once the figures above it have come and move it no more. */

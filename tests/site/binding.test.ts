@@ -1,7 +1,8 @@
 import fc from "fast-check";
-import { afterEach, expect, test } from "vitest";
+import { afterEach, expect, test, vi } from "vitest";
 import { compile, type Graph, type Input, type InputValues, Refusal, sameValue } from "../../lib/graph";
 import { bind, type Binding } from "../../site/runtime/binding";
+import { upstream } from "../../site/runtime/upstream";
 import { declaredValues } from "../../worksheets/build/build";
 import { graph as worksheets } from "../../worksheets/model";
 import { graph } from "./fixture";
@@ -10,7 +11,10 @@ const program = compile(graph);
 const declared = declaredValues(graph);
 
 let bound: Binding | undefined;
-afterEach(() => bound?.dispose());
+afterEach(() => {
+  bound?.dispose();
+  vi.unstubAllGlobals();
+});
 
 /** Any value that the page would let a reader give the input. */
 function arbitraryOf(input: Input): fc.Arbitrary<unknown> {
@@ -49,8 +53,10 @@ test.each([
   const program = compile(graph);
   // Moves start at the declared values as well, since few of all random inputs have an answer throughout.
   const anyStart = fc.oneof(recordOf(graph.inputs), fc.constant(declaredValues(graph)));
-  const property = fc.asyncProperty(anyStart, fc.array(anyMoveOf(graph), { maxLength: 4 }), async (inputs, moves) => {
-    const binding = bind(graph, inputs, () => {});
+  const anyLook = fc.option(fc.uniqueArray(fc.constantFrom(...graph.cells), { maxLength: 4 }), { nil: undefined });
+  const property = fc.asyncProperty(anyStart, fc.array(anyMoveOf(graph), { maxLength: 4 }), anyLook, async (inputs, moves, looked) => {
+    const keys = looked && new Set(looked.map(({ key }) => key));
+    const binding = bind(graph, inputs, () => {}, () => keys);
     try {
       await binding.settled();
       let evaluation = program.run(inputs);
@@ -106,6 +112,45 @@ test("bind(graph) carries a refusal to all that wait for it, and lets go of it a
   bound.set({ driveRatio: 2 });
   await bound.settled();
   expect(graph.cells.some((cell) => bound!.values.get(cell) instanceof Refusal)).toBe(false);
+});
+
+test("bind(graph) works out in the frame what is looked at, and the rest when the browser has time", async () => {
+  const idle: (() => void)[] = [];
+  vi.stubGlobal("requestIdleCallback", (work: () => void) => idle.push(work));
+  const calls: { readonly keys: readonly string[]; readonly whole: boolean }[] = [];
+  let looked: ReadonlySet<string> | undefined;
+  let told = (): void => {};
+  const tell = (keys: ReadonlySet<string>, whole: boolean): void => {
+    calls.push({ keys: [...keys].sort(), whole });
+    told();
+  };
+  bound = bind(graph, declared, tell, () => looked);
+  await bound.settled();
+  const start = program.run(declared);
+  const after = program.rerun(start, { driveRatio: 2.2 });
+  const followed = after.changed.map((position) => graph.nodes[position]!.key).sort();
+  const read = new Set(["driveRatio", "pressureRatio", "outletTemperature"]);
+
+  looked = new Set(["outletTemperature"]);
+  const firstCall = new Promise<void>((resolve) => {
+    told = resolve;
+  });
+  bound.set({ driveRatio: 2.2 });
+  await firstCall;
+  expect(calls.slice(1)).toEqual([{ keys: [...read].sort(), whole: false }]);
+  for (const node of graph.nodes) {
+    expect(bound.values.get(node), node.key).toEqual((read.has(node.key) ? after.evaluation : start).get(node));
+  }
+
+  expect(idle).toHaveLength(1);
+  idle[0]!();
+  expect(calls.slice(2)).toEqual([{ keys: followed.filter((key) => !read.has(key)), whole: true }]);
+  expectSameValues(graph, bound, after.evaluation.values);
+});
+
+test("upstream(graph, keys) holds nodes, what they stand on and the bounds of their limits, and nothing that follows", () => {
+  const keys = [...upstream(graph, ["blowerSpeed", "boreArea", "no such key"])].map((position) => graph.nodes[position]!.key);
+  expect(keys.sort()).toEqual(["blowerSpeed", "bore", "boreArea", "cylinders", "driveRatio", "engineSpeed", "speedLimit"]);
 });
 
 test("bind(graph).set refuses a key that is no input", () => {
