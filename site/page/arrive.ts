@@ -1,5 +1,7 @@
 /** Frames for which what was jumped to is held in its place. */
 const held = 12;
+/** Most passages that are laid out ahead of a jump. */
+const most = 5;
 
 /**
  * Brings an element onto the screen and holds it there for a moment, while passages around it that were never laid out
@@ -12,6 +14,10 @@ export function arriveAt(element: Element, place?: ScrollIntoViewOptions): void 
     // The key that led here is still on its way.
     window.addEventListener(deed, ({ timeStamp }) => timeStamp > started && leaving.abort(), { signal: leaving.signal, passive: true });
   }
+  const around = layOutAround(element);
+  leaving.signal.addEventListener("abort", () => {
+    for (const passage of around) passage.classList.remove("is-near");
+  });
   let frames = held;
   const hold = (): void => {
     if (leaving.signal.aborted) return;
@@ -25,14 +31,38 @@ export function arriveAt(element: Element, place?: ScrollIntoViewOptions): void 
 
 /** Arrives at what the page's address names, now and whenever a link names it. */
 export function followLinks(): void {
+  const targetOf = (hash: string): Element | null => document.getElementById(hash.slice(1));
   const arrive = (hash: string): void => {
-    const target = document.getElementById(hash.slice(1));
+    const target = targetOf(hash);
     if (target) arriveAt(target);
   };
   document.addEventListener("click", (event) => {
     const link = event.target instanceof Element ? event.target.closest<HTMLAnchorElement>('a[href^="#"]') : null;
+    if (!link || event.defaultPrevented) return;
+    const target = targetOf(link.hash);
+    if (target) layOutAround(target);
     // After the browser's own jump.
-    if (link && !event.defaultPrevented) setTimeout(arrive, 0, link.hash);
+    setTimeout(arrive, 0, link.hash);
   });
   if (location.hash) arrive(location.hash);
+}
+
+/**
+ * Lays out the passages that will stand on the screen with an element, before the jump: the browser finds out that they
+ * are to be seen a frame after it shows them, and that frame would be blank.
+ */
+function layOutAround(element: Element): readonly Element[] {
+  const passages = [...document.querySelectorAll(".passage")];
+  const first = passages.findIndex((passage) => passage.contains(element) || element.contains(passage));
+  if (first < 0) return [];
+  const around = passages.slice(Math.max(0, first - 1), first);
+  let room = window.innerHeight;
+  for (const passage of passages.slice(first, first + most)) {
+    if (room <= 0) break;
+    passage.classList.add("is-near");
+    around.push(passage);
+    room -= passage.getBoundingClientRect().height;
+  }
+  for (const passage of around) passage.classList.add("is-near");
+  return around;
 }

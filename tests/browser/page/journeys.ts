@@ -182,6 +182,24 @@ export function journeys(open: Open): void {
     expect(paper).toContain("Where every result comes from");
   });
 
+  test("a jump far down a small page shows its lines in the first frame", async () => {
+    const { page } = await open({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+    for (const key of ["drive-speeds", "matching"]) {
+      const blank = await page.evaluate(async (id) => {
+        document.querySelector<HTMLElement>(`.contents a[href="#${id}"]`)!.click();
+        // After the browser's own jump, in the frame that shows it.
+        await new Promise((resolve) => requestAnimationFrame(resolve));
+        const shown = [...document.querySelectorAll(".passage")].filter((passage) => {
+          const { top, bottom } = passage.getBoundingClientRect();
+          return bottom > 0 && top < window.innerHeight;
+        });
+        return { shown: shown.length, skipped: shown.filter((passage) => !passage.firstElementChild!.checkVisibility({ contentVisibilityAuto: true })).length };
+      }, key);
+      expect(blank.shown, key).toBeGreaterThan(0);
+      expect(blank.skipped, key).toBe(0);
+    }
+  });
+
   test("single signs can be switched off, and the switch is kept", async () => {
     const { page } = await open();
     await page.keyboard.press("?");
