@@ -56,6 +56,17 @@ export function looks(open: Open): void {
     }
   });
 
+  test("a build's name that is one long word widens no page", async () => {
+    const { page } = await open({ viewport: { width: 390, height: 844 } });
+    await page.locator(".build-name").evaluate((name) => {
+      name.textContent = "W".repeat(300);
+    });
+    await page.locator(".installations label span").first().evaluate((name) => {
+      name.textContent = "W".repeat(100);
+    });
+    expect(await sideways(page)).toBeLessThanOrEqual(0);
+  });
+
   test("what is printed unless more is chosen is an estimate of few pages, on either paper", async () => {
     mkdirSync(pictures, { recursive: true });
     const { page } = await open();
