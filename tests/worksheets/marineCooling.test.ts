@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { operatingPoint } from "../../lib/charge";
-import { isRefusal, Refusal } from "../../lib/graph";
+import { checksOf, isRefusal, Refusal } from "../../lib/graph";
 import type { Power, Ratio, RotationalSpeed } from "../../lib/quantity";
 import { derating } from "../../worksheets/boat-duty/derating";
-import { exhaustBackPressure, wetExhaustTemperature } from "../../worksheets/boat-duty/exhaust";
+import { exhaustBackPressure, wetExhaustTemperature, wetHose } from "../../worksheets/boat-duty/exhaust";
 import { excessAirRatio } from "../../worksheets/air-demand/inputs";
 import { expansionRatio, heatBalance, manifoldTemperature, turbineInletPressure } from "../../worksheets/boost/cells";
 import { exhaustOutletLoss } from "../../worksheets/boost/inputs";
@@ -285,6 +285,16 @@ describe("what fails in the demo's boat", () => {
     const stands = answer(choked.require(failures) as never) as typeof cases;
     const jacket = stands.find(({ key }) => key === "jacketBelt")!.parts[0]!;
     expect([jacket.part, jacket.secondsToLimit]).toEqual(["Jacket water", 0]);
+  });
+
+  test("leaves the hose out, and its limits, where the exhaust is dry", () => {
+    const dry = moved({ exhaustKind: "dry" });
+    const told = (answer(dry.require(failures) as never) as typeof cases).flatMap(({ parts }) => parts.map((each) => each.part));
+    expect(told).toContain("Discharge");
+    expect(told.filter((name) => name.startsWith("Exhaust"))).toEqual([]);
+    expect(cases.flatMap(({ parts }) => parts.map((each) => each.part))).toContain("Exhaust hose");
+    const hose = (at: typeof evaluation) => checksOf(wetHose, at).length;
+    expect([hose(evaluation), hose(dry)]).toEqual([2, 0]);
   });
 
   test("gives a time exactly where the limit is passed", () => {

@@ -5,7 +5,7 @@ import {
   exhaustMixWithoutEvaporation,
   pipeVelocity,
 } from "../../lib/cooling";
-import { cell, structure } from "../../lib/graph";
+import { cell, type StatedCheck, structure } from "../../lib/graph";
 import type { Length, MassFlow, PressureDifference, Temperature } from "../../lib/quantity";
 import { ambientPressure } from "../brief/cells";
 import { fuelInUse } from "../fuel-delivery/pumpWork";
@@ -21,7 +21,7 @@ import {
   wetExhaustLimit,
 } from "../marine-cooling/inputs";
 import { rawWaterFlow } from "../marine-cooling/rawWater";
-import { exhaustPressureLimit, loadedSinkage, riserLeast } from "./inputs";
+import { exhaustKind, exhaustPressureLimit, loadedSinkage, riserLeast } from "./inputs";
 
 /** Water in an open line boils about here. */
 const boilingSeaWater = 371 as Temperature;
@@ -75,7 +75,6 @@ export const wetExhaustTemperature = cell("wetExhaustTemperature", {
   formula: "\\dot m_{ex}\\left[h_{ex}(T_7) - h_{ex}(T_x)\\right] = \\rho_w\\,q_w\\,c_w\\,(T_x - T_w)",
   source: "energy balance",
   assumptions: ["Lay out by this one: evaporation cools further only where the spray reaches all the gas."],
-  limits: [{ component: "wet exhaust hose", side: "most", bound: wetExhaustLimit }],
 });
 
 export const wetExhaustSaturated = cell("wetExhaustSaturated", {
@@ -115,7 +114,23 @@ export const wetExhaustVelocity = cell("wetExhaustVelocity", {
     "q_x is the volume flow of the saturated gas at the barometer's pressure.",
     "The water runs along the bottom and takes a few per cent of the bore, which is left out.",
   ],
-  limits: [{ component: "wet exhaust hose", side: "most", bound: exhaustVelocityLimit }],
+});
+
+export const wetHose = structure("wetHose", {
+  label: "The wet hose and what it may have",
+  from: { wetExhaustTemperature, wetExhaustVelocity, exhaustKind, wetExhaustLimit, exhaustVelocityLimit },
+  compute: ({ wetExhaustTemperature: temperature, wetExhaustVelocity: velocity }) => ({ temperature, velocity }),
+  formula: "T_x \\le T_{x,lim}, \\qquad v_x \\le v_{x,lim}",
+  source: "definition",
+  assumptions: ["Where the exhaust is dry there is no hose, and nothing to hold."],
+  checks: ({ temperature, velocity }, { exhaustKind, wetExhaustLimit, exhaustVelocityLimit }): readonly StatedCheck[] => {
+    if (exhaustKind === "dry") return [];
+    const hose = { component: "wet exhaust hose", side: "most" } as const;
+    return [
+      { ...hose, label: "Wet exhaust in the hose", kind: "temperature", value: temperature, bound: wetExhaustLimit },
+      { ...hose, label: "Gas in the wet hose", kind: "velocity", hint: "duct", value: velocity, bound: exhaustVelocityLimit },
+    ];
+  },
 });
 
 export const exhaustBackPressure = cell("exhaustBackPressure", {

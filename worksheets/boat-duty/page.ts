@@ -30,6 +30,7 @@ import {
   wetExhaustSaturated,
   wetExhaustTemperature,
   wetExhaustVelocity,
+  wetHose,
 } from "./exhaust";
 import { exhaustLossCounted } from "./exhaustLoss";
 import {
@@ -90,6 +91,7 @@ export const boatDutyPage: Sheet = {
       exhaustHose,
       wetExhaustVelocity,
       exhaustVelocityLimit,
+      wetHose,
       hoseLength,
       hoseBends,
       exhaustLift,

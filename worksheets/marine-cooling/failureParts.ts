@@ -36,6 +36,7 @@ export interface FailuresFrom {
   readonly marineCircuit: MarineNetwork;
   readonly rawWaterState: RawWaterState;
   readonly exhaust: ExhaustMixInputs;
+  readonly exhaustKind: "wet" | "dry";
   readonly pumpSpeed: RotationalSpeed;
   readonly wornFilling: Fraction;
   readonly fouledShare: Fraction;
@@ -137,6 +138,7 @@ function mixOf(
   network: MarineNetwork,
   { rawWaterFlow, seaTemperature }: CircuitState,
 ): Temperature | undefined {
+  if (at.exhaustKind === "dry") return undefined; // the water goes overboard by itself
   const density: Density = seaWater(at.circuitSetup.salinity).density(seaTemperature);
   const waterFlow = (rawWaterFlow * density) as MassFlow;
   if (network.discharge > 371) return undefined; // it would boil in the line

@@ -2,6 +2,7 @@ import { pumpOnSystem } from "../../lib/cooling";
 import { structure } from "../../lib/graph";
 import type { Fraction, RotationalSpeed, VolumeFlow } from "../../lib/quantity";
 import { wetExhaust } from "../boat-duty/exhaust";
+import { exhaustKind } from "../boat-duty/inputs";
 import { ratedSpeed } from "../brief/cells";
 import { rawWaterDriveRatio } from "../drive-speeds/ratios";
 import { Later } from "../later";
@@ -41,6 +42,7 @@ export const failures = structure("failures", {
     marineCircuit,
     rawWaterState,
     wetExhaust,
+    exhaustKind,
     ratedSpeed,
     rawWaterDriveRatio,
     wornFilling,
@@ -67,7 +69,7 @@ export const failures = structure("failures", {
   assumptions: [
     "The engine stays at the promised power in the warmest sea: who throttles back at the first alarm gains time.",
     "Jacket: its water and the iron that warms with it; oil and gear oil: their sumps alone, so that the truth is a little slower.",
-    "The exhaust hose feels the mix at once; where the water fails, the dry gas.",
+    "The exhaust hose feels the mix at once; where the water fails, the dry gas. A dry exhaust feels neither.",
   ],
 });
 
