@@ -89,7 +89,7 @@ function exactReading(unit: Unit, value: number): string | undefined {
   return undefined;
 }
 
-/** Number and unit for a page: no line ends between them, nor inside the unit but before "per". */
+/** Number and unit for a page: no line ends between them, nor inside the unit. */
 export function together(number: string, unit: string): string {
   return unit === "" ? number : `${number}\u00a0${unbroken(unit)}`;
 }
@@ -99,9 +99,9 @@ export function raised(number: string): string {
   return number.replace(/e(−?\d+)$/, (_, power: string) => `·10${[...power].map((sign) => (sign === "−" ? "⁻" : "⁰¹²³⁴⁵⁶⁷⁸⁹"[Number(sign)]!)).join("")}`);
 }
 
-/** A unit that no line breaks, but before "per". */
+/** A unit whose words no line parts. */
 export function unbroken(unit: string): string {
-  return unit.replace(/ (?!per )/g, "\u00a0");
+  return unit.replaceAll(" ", "\u00a0");
 }
 
 function unitOfSI(kind: KindName): Unit {

@@ -36,7 +36,7 @@ export const volume = {
   "gal imp": shared(gallonImperial, "imp gal", "UK gal", "gal UK", "imperial gallon"),
 } satisfies UnitTable;
 
-/** Written with "per stroke" behind it. */
+/** Written with "/stroke" behind it. */
 export const volumePerStroke = {
   "mm³": si(1e-9, "mm³/stroke", "mm³/st", "cu mm", "cu mm/stroke"),
   cc: si(1e-6, "cm³", "cc/stroke", "cm³/stroke"),

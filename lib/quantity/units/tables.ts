@@ -27,5 +27,5 @@ export const suffixes = {
   pressure: " a",
   gaugePressure: " g",
   crankAngle: " crank",
-  volumePerStroke: " per stroke",
+  volumePerStroke: "/stroke",
 } as const satisfies Partial<Record<KindName, string>>;

@@ -44,7 +44,7 @@ test("writeQuantity(kind, value, options) says against what a pressure or an ang
   );
   expect(writeQuantity("crankAngle", quantity("crankAngle", 12, "deg"), { unit: "deg" }).text).toBe("12 deg crank");
   expect(writeQuantity("volumePerStroke", quantity("volumePerStroke", 85, "mm³"), { unit: "mm³" }).text).toBe(
-    "85 mm³ per stroke",
+    "85 mm³/stroke",
   );
   expect(writeQuantity("temperatureDifference", quantity("temperatureDifference", 9, "°F"), { unit: "°C" }).text).toBe(
     "5 K",
@@ -151,6 +151,6 @@ test("parseQuantity reads back the very same number from writeExactly, whatever 
 test("raised(number) and together(number, unit) set a reading for a page", () => {
   expect(["9.578e−11", "1e15", "−2.0e−6", "12.5", "–"].map(raised)).toEqual(["9.578·10⁻¹¹", "1·10¹⁵", "−2.0·10⁻⁶", "12.5", "–"]);
   expect(together("2.4", "bar a")).toBe("2.4\u00a0bar\u00a0a");
-  expect(together("348.4", "mm³ per stroke")).toBe("348.4\u00a0mm³ per\u00a0stroke");
+  expect(together("348.4", "mm³/stroke")).toBe("348.4\u00a0mm³/stroke");
   expect(together("6", "")).toBe("6");
 });

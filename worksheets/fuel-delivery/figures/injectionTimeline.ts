@@ -88,7 +88,7 @@ export const injectionTimeline = figure({
       const words = pulse.name;
       const half = textWidth(words, { bold: true }) / 2;
       const crest = Math.min(...points.map(([, y]) => y));
-      const volume = units.text("volumePerStroke", pulse.volume).split(/\sper\s/)[0]!;
+      const volume = units.text("volumePerStroke", pulse.volume).split("/stroke")[0]!;
       const inside = end - begin > 2 * half + 16;
       const centre = Math.max(left + half, Math.min((begin + end) / 2, width - half - 2));
       const middle = inside ? besideDeadCentre(centre, upper.x(0), Math.max(half, textWidth(volume) / 2) + 6, [begin, end]) : centre;
