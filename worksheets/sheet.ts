@@ -33,6 +33,8 @@ export interface FigureFrame {
   readonly units: FigureUnits;
   /** How a board is shown; without it a figure draws all of itself. */
   readonly board?: BoardView<never>;
+  /** Its list stands apart, as a table: only what is above it is drawn. */
+  readonly listApart?: boolean;
 }
 
 /** What moves with every frame on a picture that is itself drawn only when the hand rests: cheap marks. */
@@ -61,6 +63,8 @@ export interface Figure<F extends References = References, L extends References 
   readonly atRest?: boolean | ((values: ValuesOf<F>) => boolean);
   /** It lays the build's installations side by side: its values also hold those of each, see Across. */
   readonly across?: boolean;
+  /** It ends in a list of its table's rows, which may be longer than a page is tall: on paper the list stands apart. */
+  readonly listed?: boolean;
   /** Pieces of it can be moved, and are rows of a table. */
   readonly board?: Board<ValuesOf<F>>;
   readonly follow?: Following<L>;

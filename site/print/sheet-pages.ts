@@ -1,7 +1,8 @@
 import { type Cell, type Check, checksOf, type Evaluation, isRefusal, type Node, outsideRange, type Ref, type TableInput } from "../../lib/graph";
 import { unitNamed } from "../../lib/quantity";
 import { installationOf } from "../../worksheets/build/build";
-import { type Figure, openingOf, type Sheet, type Tabulation } from "../../worksheets/sheet";
+import { figures } from "../../worksheets/drawing";
+import { type Figure, type FigureTable, openingOf, type Sheet, type Tabulation } from "../../worksheets/sheet";
 import { h, symbol } from "../dom";
 import { completeDrawing, valuesAcross } from "../figure";
 import { standingShape } from "../mark";
@@ -162,11 +163,25 @@ export function drawn(desk: Desk, evaluation: Evaluation, figure: Figure): reado
       h(
         "figure",
         { class: "figure paper-figure" },
-        h("div", { class: "drawing" }, completeDrawing(figure, values, evaluation, { width: figureWidth, units })),
+        h("div", { class: "drawing" }, completeDrawing(figure, values, evaluation, { width: figureWidth, units, listApart: figure.listed ?? false })),
         h("figcaption", {}, h("strong", {}, figure.title), " ", h("span", { class: "described" }, figure.describe(values as never, units))),
       ),
+      ...(figure.listed ? listApart(figure.title, figure.table(values as never, units)) : []),
     ];
   } catch {
     return [h("p", {}, `The figure “${figure.title}” could not be drawn.`)];
   }
+}
+
+/** The list with which a figure ends, as a table that may go on over the page. */
+function listApart(title: string, { columns, rows }: FigureTable): readonly HTMLElement[] {
+  if (rows.length === 0) return [];
+  const headings = columns.map((column) => (typeof column === "string" ? { label: column, unit: "" } : { label: column[0], unit: column[1] }));
+  return [
+    paperTable(
+      `${title}, row by row`,
+      headings.map((heading) => ({ ...heading, type: "text" })),
+      rows.map((row) => row.map((entry) => (typeof entry === "number" ? figures(entry, 4) : entry))),
+    ),
+  ];
 }

@@ -53,8 +53,8 @@ function trace(desk: Desk, evaluation: Evaluation, symbols: Symbols, cell: Cell)
   );
 }
 
-/** Type size of formulas, widest line that fits at that size in letters, and the smallest size [pt]. */
-const [usual, letters, smallest] = [11, 58, 8];
+/** Type size of formulas, widest line that fits at that size in letters, the smallest size, and that of formulas in several lines [pt]. */
+const [usual, letters, smallest, inLines] = [11, 58, 8, 9.5];
 
 /** Sets a formula in type small enough for the column, or in several lines: paper has no scroll bar. */
 function fitted(place: HTMLElement, tex: string): void {
@@ -62,7 +62,7 @@ function fitted(place: HTMLElement, tex: string): void {
   const length = mathLength(place);
   if (length <= letters) return;
   const size = (usual * letters) / length;
-  place.style.fontSize = `${Math.max(smallest, size).toFixed(1)}pt`;
+  place.style.fontSize = `${(size < smallest ? inLines : size).toFixed(1)}pt`;
   if (size >= smallest) return;
   typeset(place, tex, true);
   place.classList.add("in-lines");

@@ -86,6 +86,9 @@ export function looks(open: Open): void {
     expect(await paper.locator(".paper-short figure svg").count()).toBe(counting);
     expect(await paper.locator(".paper-sheet, .paper-trace").count()).toBe(0);
     expect(await paper.locator(".paper-cautions strong").count()).toBeGreaterThan(5);
+    await page.emulateMedia({ media: "print" });
+    const hanging = await page.evaluate(() => [...document.querySelectorAll(".paper-input > *")].filter((each) => each.scrollWidth > each.clientWidth + 1).map((each) => each.textContent));
+    expect(hanging).toEqual([]);
   });
 
   test("everything chosen, what is printed is a document without controls, and no line of it is cut", async () => {
@@ -115,10 +118,16 @@ export function looks(open: Open): void {
         formulas: paper.querySelectorAll(".paper-trace math").length,
         figures: paper.querySelectorAll(".paper-figure svg").length,
         cut: [...paper.querySelectorAll("*")].filter((element) => element.getBoundingClientRect().right > 673).map((element) => element.closest("[class]")?.className),
+        // A formula in several lines is not one of a piece a line.
+        ladders: [...paper.querySelectorAll(".in-lines math")].flatMap((math) => {
+          const from = [...math.children].map((piece) => piece.getBoundingClientRect().left);
+          return from.length > 3 && from.every((left) => left <= from[0]! + 1) ? [math.textContent] : [];
+        }),
+        lists: paper.querySelectorAll(".paper-figure + .paper-table").length,
         ground: getComputedStyle(document.documentElement).getPropertyValue("--page"),
       };
     });
-    expect(seen).toMatchObject({ hidden: "none", controls: 0, cut: [] });
+    expect(seen).toMatchObject({ hidden: "none", controls: 0, cut: [], ladders: [], lists: 1 });
     expect(seen.ground).toMatch(/^#fff(?:fff)?$/);
     expect(seen.formulas).toBeGreaterThan(200);
     expect(seen.figures).toBeGreaterThan(5);

@@ -19,7 +19,7 @@ const margin = { side: 12, above: 10 };
 const valuesFrom = 0.36;
 
 /** Outlines of every installation's belts to one scale, their cranks level, and below them what differs. */
-export function drawInstalled(all: readonly Front[], differences: readonly Difference[], { width, units }: FigureFrame): SVGSVGElement {
+export function drawInstalled(all: readonly Front[], differences: readonly Difference[], { width, units, listApart }: FigureFrame): SVGSVGElement {
   const { svg, ground } = plate(width, 1);
   const extents = levelled(all.map(({ beltRuns }) => extentOf(beltRuns)));
   const abreast = width < abreastFrom ? 1 : Math.min(all.length, 3);
@@ -38,6 +38,7 @@ export function drawInstalled(all: readonly Front[], differences: readonly Diffe
   }
   scaleBar(ground, { x: 2, y: foot + 20, scale, units });
   foot += 32;
+  if (listApart) return resized(svg, width, foot);
   const listing = { all, differences, width, units, top: foot };
   return resized(svg, width, width < abreastFrom ? listStacked(ground, listing) : listAbreast(ground, listing));
 }

@@ -28,6 +28,7 @@ export const installedRuns = figure({
   from: { beltRuns, beltFits, beltLoads, unitLoads },
   across: true,
   atRest: true,
+  listed: true,
   describe: (at, units) => {
     const fronts = frontsOf(at);
     const each = fronts.map(({ label, beltRuns }) => {
