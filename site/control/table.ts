@@ -44,6 +44,7 @@ export function tableControl(input: TableInput, controlled: Controlled): { reado
   const tellOpen = (): void => {
     const all = views.length > 0 && views.every(({ isOpen }) => isOpen);
     setText(openKey, all ? "Fold every row" : "Open every row");
+    openKey.hidden = views.length === 0;
     openKey.onclick = () => {
       for (const view of views) view.open(!all);
       tellOpen();
