@@ -22,6 +22,9 @@ export function describePath(
   const station = stationOf(gas);
   const speed = (blower.driveRatio * engineSpeed) as RotationalSpeed;
   const overallPressureRatio = second.pressure / surroundings.pressure;
+  const { humidityRatio } = surroundings;
+  const coolerBeforeBlower = coolerResult(build.coolerBeforeBlower, first, dryAirFlow, humidityRatio, sinkWarming);
+  const vapourLeft = (humidityRatio - coolerBeforeBlower.condensateFlow / dryAirFlow) as Ratio;
   return {
     airFlow: airFlow as MassFlow,
     dryAirFlow: dryAirFlow as MassFlow,
@@ -46,7 +49,7 @@ export function describePath(
       specificWork: balanced.compressorWork,
       massFlowEach: (airFlow / build.turbochargers.count) as MassFlow,
     },
-    coolerBeforeBlower: coolerResult(build, build.coolerBeforeBlower, first, dryAirFlow, sinkWarming),
+    coolerBeforeBlower,
     blower: {
       pressureRatio: balanced.blowerRatio as Ratio,
       speed,
@@ -54,7 +57,7 @@ export function describePath(
       gasPower: balanced.blowerGasPower,
       shaftPower: blowerShaftPower(blower, speed, balanced.blowerGasPower),
     },
-    coolerAfterBlower: coolerResult(build, build.coolerAfterBlower, second, dryAirFlow, 0),
+    coolerAfterBlower: coolerResult(build.coolerAfterBlower, second, dryAirFlow, vapourLeft, 0),
     blowerInletPressure: first.pressure,
     manifoldPressure: second.pressure,
     manifoldTemperature: second.temperature,
@@ -104,15 +107,15 @@ function pressureShares(build: ChargePathBuild, path: BalancedMarch, overall: nu
 }
 
 function coolerResult(
-  build: ChargePathBuild,
   cooler: ChargeCooler,
   outlet: CoolerOutlet,
   dryAirFlow: number,
+  humidityRatio: Ratio,
   sinkWarming: number,
 ): CoolerResult {
   const { condensateFlow, latentHeat } = chargeCondensate({
     dryAirFlow: dryAirFlow as MassFlow,
-    humidityRatio: build.surroundings.humidityRatio,
+    humidityRatio,
     temperature: outlet.temperature,
     pressure: outlet.pressure,
   });

@@ -174,7 +174,9 @@ export const matchedCondensate = cell("matchedCondensate", {
     coolers.reduce((sum, { condensateFlow }) => sum + condensateFlow, 0) as MassFlow,
   formula: "\\dot m_{kM} = \\sum \\dot m_d\\,\\max\\left(0,\\ w - w_s(T, p)\\right)",
   source: "ASHRAE Handbook Fundamentals, psychrometrics (from memory)",
-  assumptions: ["Of every cooler in the path; it is reckoned, but stays in the stream as vapour, as on the boost sheet."],
+  assumptions: [
+    "Of every cooler in the path, each of the vapour w that those before it have left; it is reckoned, but stays in the stream as vapour, as on the boost sheet.",
+  ],
 });
 
 export const sprayTaken = cell("sprayTaken", {

@@ -39,7 +39,7 @@ export function describePoint(found: Solved): OperatingPoint {
     manifoldTemperature: march.manifold.temperature,
     banks: state.turbines.map(bankOf),
     blowers: march.blowers.map(blowerOf),
-    coolers: march.coolers.map((cooler) => coolerOf(cooler, dryAirFlow)),
+    coolers: coolersOf(march.coolers, dryAirFlow),
     sprays: march.sprays.map((spray) => sprayOf(spray, march.states[build.path.indexOf(spray.element)]!.temperature)),
     powers: {
       brake: brakePower,
@@ -135,9 +135,20 @@ function blowerOf(marched: MarchedBlower): BlowerWork {
   };
 }
 
-function coolerOf(cooler: MarchedCooler, dryAirFlow: MassFlow): CoolerWork {
+/** The coolers along the path; to each comes the vapour that those before it have left. */
+function coolersOf(coolers: readonly MarchedCooler[], dryAirFlow: MassFlow): readonly CoolerWork[] {
+  let condensed = 0; // kg of water for each kg of dry air
+  return coolers.map((cooler) => {
+    const work = coolerOf(cooler, dryAirFlow, condensed);
+    condensed += work.condensateFlow / dryAirFlow;
+    return work;
+  });
+}
+
+function coolerOf(cooler: MarchedCooler, dryAirFlow: MassFlow, condensedBefore: number): CoolerWork {
   const { element, sinkWarming, effectiveness, pressureLoss, outlet } = cooler;
-  const { temperature, pressure, humidityRatio } = outlet;
+  const { temperature, pressure } = outlet;
+  const humidityRatio = (outlet.humidityRatio - condensedBefore) as Ratio;
   const { condensateFlow, latentHeat } = chargeCondensate({ dryAirFlow, humidityRatio, temperature, pressure });
   return {
     name: element.name,

@@ -10,7 +10,7 @@ import {
   inventedBuild,
 } from "../../../lib/charge";
 import { manifoldDensityNeeded } from "../../../lib/engine";
-import { dryAir, moistAir } from "../../../lib/fluid";
+import { dryAir, moistAir, saturationHumidityRatio } from "../../../lib/fluid";
 import type {
   Count,
   Density,
@@ -258,4 +258,19 @@ describe("on the invented engine", () => {
   test("a filter that would take all pressure is refused by name", () => {
     expect(() => chargePath(inventedBuild, { engineSpeed, airFlow: 8 as MassFlow })).toThrow(/filter would take/);
   });
+});
+
+test("the cooler after the blower condenses only of the vapour that the one before it has left", () => {
+  const cold = (cooler: ChargeCooler): ChargeCooler => ({ ...cooler, sinkTemperature: 283 as Temperature });
+  const build: ChargePathBuild = {
+    ...inventedBuild,
+    surroundings: { ...inventedBuild.surroundings, humidityRatio: 0.025 as Ratio },
+    coolerBeforeBlower: cold(inventedBuild.coolerBeforeBlower),
+    coolerAfterBlower: cold(inventedBuild.coolerAfterBlower),
+  };
+  const path = chargePathAtTurbochargerRatio(build, { engineSpeed: 40 as RotationalSpeed, turbochargerPressureRatio: 2 as Ratio });
+  const [first, second] = [path.coolerBeforeBlower.condensateFlow, path.coolerAfterBlower.condensateFlow];
+  expect(Math.min(first, second)).toBeGreaterThan(0);
+  const held = saturationHumidityRatio({ temperature: path.manifoldTemperature, pressure: path.manifoldPressure });
+  close(first + second, path.dryAirFlow * (0.025 - held), 1e-9);
 });

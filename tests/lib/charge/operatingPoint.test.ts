@@ -13,8 +13,8 @@ import {
   sweep,
   threeArrangements,
 } from "../../../lib/charge";
-import { dryAir, moistAir, standardAtmosphere } from "../../../lib/fluid";
-import type { RotationalSpeed } from "../../../lib/quantity";
+import { dryAir, moistAir, saturationHumidityRatio, standardAtmosphere } from "../../../lib/fluid";
+import type { Ratio, RotationalSpeed, Temperature } from "../../../lib/quantity";
 import published from "../../published/charge-parts.json" with { type: "json" };
 import { close, type PublishedRow, rowsOf } from "../publishedRows";
 import { randomCase } from "./randomOperatingBuild";
@@ -500,4 +500,20 @@ describe("random builds", () => {
       });
     }
   }, 60_000);
+});
+
+test("a cooler condenses only of the vapour that the cooler before it has left", () => {
+  const path = inventedOperatingBuild.path.map((element) =>
+    element.kind === "cooler" ? { ...element, cooling: { ...element.cooling, sinkTemperature: 283 as Temperature } } : element,
+  );
+  const surroundings = { ...inventedOperatingBuild.surroundings, humidityRatio: 0.025 as Ratio };
+  const { coolers, dryAirFlow, manifoldTemperature: temperature, manifoldPressure: pressure } = at({
+    ...inventedOperatingBuild,
+    path,
+    surroundings,
+  });
+  expect(coolers.length).toBe(2);
+  for (const { condensateFlow } of coolers) expect(condensateFlow).toBeGreaterThan(0);
+  const held = saturationHumidityRatio({ temperature, pressure });
+  close(coolers[0]!.condensateFlow + coolers[1]!.condensateFlow, dryAirFlow * (0.025 - held), 1e-9);
 });
