@@ -88,6 +88,7 @@ const keys = [
   "seaWaterLine",
   "curveFlows",
   "closedCircuits",
+  "curveTemperatures",
   "pumpPlate",
   "failurePlate",
   "dutyPlate",

@@ -28,6 +28,7 @@ import { tankWarming } from "../../worksheets/fuel-delivery/figures/tankWarming"
 import { Later } from "../../worksheets/later";
 import { closedCircuits } from "../../worksheets/marine-cooling/figures/closedCircuits";
 import { curveFlows } from "../../worksheets/marine-cooling/figures/curveFlows";
+import { curveTemperatures } from "../../worksheets/marine-cooling/figures/curveTemperatures";
 import { deratingPlate } from "../../worksheets/marine-cooling/figures/deratingPlate";
 import { dutyPlate } from "../../worksheets/marine-cooling/figures/dutyPlate";
 import { failurePlate } from "../../worksheets/marine-cooling/figures/failurePlate";
@@ -90,6 +91,7 @@ const figures: readonly Figure[] = [
   seaWaterLine,
   curveFlows,
   closedCircuits,
+  curveTemperatures,
   pumpPlate,
   failurePlate,
   dutyPlate,

@@ -38,7 +38,10 @@ import { tankWarming } from "../../worksheets/fuel-delivery/figures/tankWarming"
 import { Later } from "../../worksheets/later";
 import type { MarineBalance } from "../../worksheets/marine-cooling/balanceOf";
 import { closedCircuits } from "../../worksheets/marine-cooling/figures/closedCircuits";
+import { wetExhaustTemperature } from "../../worksheets/boat-duty/exhaust";
+import { jacketReaches, oilReaches, rawWaterDischarge } from "../../worksheets/marine-cooling/circuit";
 import { curveFlows } from "../../worksheets/marine-cooling/figures/curveFlows";
+import { curveTemperatures } from "../../worksheets/marine-cooling/figures/curveTemperatures";
 import { deratingPlate } from "../../worksheets/marine-cooling/figures/deratingPlate";
 import { dutyPlate } from "../../worksheets/marine-cooling/figures/dutyPlate";
 import { failurePlate } from "../../worksheets/marine-cooling/figures/failurePlate";
@@ -73,6 +76,7 @@ const all: readonly Figure[] = [
   seaWaterLine,
   curveFlows,
   closedCircuits,
+  curveTemperatures,
   pumpPlate,
   failurePlate,
   dutyPlate,
@@ -314,7 +318,7 @@ describe("figures of the sheets", () => {
     },
   );
 
-  test.each([curveFlows, failurePlate, deratingPlate, landPlate])(
+  test.each([curveFlows, curveTemperatures, failurePlate, deratingPlate, landPlate])(
     "$key tells why it has no answer, and lists nothing",
     (shown) => {
       const refusing = new Later("sea", {}, () => {
@@ -331,6 +335,19 @@ describe("figures of the sheets", () => {
       expect(shown.atRest).toBe(true);
     },
   );
+
+  test("curveTemperatures ends at what the sheets show at the promised speed, and leaves out a mix that a dry exhaust has not", () => {
+    const numbers = (changes: object) =>
+      curveTemperatures.table(valuesOf(curveTemperatures, { ...boat, ...changes }) as never, metric);
+    const sheets = program.run({ ...declaredValues(graph), ...boat });
+    const shown = [jacketReaches, oilReaches, rawWaterDischarge, wetExhaustTemperature].map((cell) =>
+      metric.number("temperature", sheets.require(cell)),
+    );
+    const last = numbers({}).rows.at(-1)!.slice(4) as readonly number[];
+    expect(last).toHaveLength(4);
+    for (const [i, temperature] of last.entries()) expect(temperature).toBeCloseTo(shown[i]!, 2);
+    expect(numbers({ exhaustKind: "dry" }).columns).toHaveLength(7);
+  });
 
   test("heatFlows shows the promised power at once, and any other point when the hand rests", () => {
     const waits = (along: string, speed: number, load: number) =>

@@ -1,6 +1,6 @@
 import { type Block, drawn, heading, lines, prose } from "../sheet";
 import { boilingMargin, expansionVolume, jacketFlowAtIdle, jacketRiseAtTop } from "./cells";
-import { jacketReaches, jacketReturns, loopHolds, thermostatOpening } from "./circuit";
+import { jacketReaches, jacketReturns, loopHolds, oilReaches, thermostatOpening } from "./circuit";
 import { chargeDewPoint, coldChargeTemperature, coldCircuit, coldCondensate, coldThermostat } from "./cold";
 import { failures } from "./failures";
 import {
@@ -67,6 +67,9 @@ export const circuitBlocks: readonly Block[] = [
     loopCooler,
     loopHolds,
   ),
+  heading("At part load"),
+  prose`Along the propeller's curve the raw water falls with the engine's speed and the heat about with its cube, so that water, oil and exhaust are as a rule warmest at the promised speed: jacket water at ${jacketReaches}, oil at ${oilReaches}. A thermostat holds the jacket up at part load; the oil has none here and runs cool.`,
+  drawn(figures, "curveTemperatures"),
   heading("In a cold sea"),
   prose`With the sea at ${coldSeaTemperature} the charge comes to ${coldChargeTemperature}, where its dew point under boost is ${chargeDewPoint}: ${coldCondensate} of water fall out of it.`,
   ...lines(

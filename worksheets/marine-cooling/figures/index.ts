@@ -1,5 +1,6 @@
 export { closedCircuits } from "./closedCircuits";
 export { curveFlows } from "./curveFlows";
+export { curveTemperatures } from "./curveTemperatures";
 export { deratingPlate } from "./deratingPlate";
 export { dutyPlate } from "./dutyPlate";
 export { failurePlate } from "./failurePlate";
