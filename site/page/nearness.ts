@@ -62,6 +62,7 @@ export function createNearness(): Nearness {
         watcher.told.set(element, told);
         watched.set(element, watcher);
         if (isNear) watcher.observer.observe(element);
+        else if (isNear === false) told(false);
         return () => {
           watcher.observer.unobserve(element);
           watcher.told.delete(element);

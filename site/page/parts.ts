@@ -53,7 +53,9 @@ export function createParts(): Parts {
     add,
     gathered: (element, watch) => {
       const parts: Part[] = [];
-      watch(element, ahead, (isNear) => {
+      let isNear = true;
+      watch(element, ahead, (nearNow) => {
+        isNear = nearNow;
         near = undefined;
         for (const part of parts) {
           if (!isNear) away.add(part);
@@ -63,6 +65,7 @@ export function createParts(): Parts {
       return {
         add: (part) => {
           parts.push(part);
+          if (!isNear) away.add(part);
           return add(part);
         },
       };

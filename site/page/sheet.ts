@@ -42,6 +42,7 @@ export function sheetSection(desk: Desk, { standings, parts, nearness, traces, w
   );
   if (sheet.applies) section.append(parts.add(setAside(desk, sheet, section)).element);
   const watch = nearness.within(section);
+  const gathered = (element: Element): Gathering => parts.gathered(element, watch);
 
   const elementOf = (gathering: Gathering, block: Block): HTMLElement => {
     switch (block.type) {
@@ -55,7 +56,7 @@ export function sheetSection(desk: Desk, { standings, parts, nearness, traces, w
         return figurePlace(desk, gathering, watch, block.drawing);
       case "tabulation": {
         const { title, of } = block.tabulation;
-        return gathering.add(guarded(`The table "${title}"`, [of.key], () => tabulationPart(desk, block.tabulation))).element;
+        return gathering.add(guarded(`The table "${title}"`, [of.key], () => tabulationPart(desk, gathered, block.tabulation))).element;
       }
       case "line": {
         const { node } = block;
@@ -72,7 +73,7 @@ export function sheetSection(desk: Desk, { standings, parts, nearness, traces, w
 
   const passageOf = (blocks: readonly Block[]): HTMLElement => {
     const element = passageElement(blocks);
-    const gathering = parts.gathered(element, watch);
+    const gathering = gathered(element);
     element.append(...blocks.map((block) => elementOf(gathering, block)));
     return element;
   };

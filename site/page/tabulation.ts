@@ -4,13 +4,21 @@ import type { FigureTable, FigureUnits, Tabulation, TabulationColumn } from "../
 import { h, runningNumber, setAttribute, setText } from "../dom";
 import { csvFile, csvOf, saveLine } from "../figure";
 import { figureUnits, refusalWords, type UnitChoice, unitSymbol, written } from "../state";
+import { contained } from "./crash";
 import { type Desk, nodeOf, type Part } from "./desk";
 import { lineLink } from "./link";
+import type { Gathering } from "./parts";
 
-/** A value with parts laid out as a table, in the units shown. Places are written anew, never rebuilt. */
-export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Tabulation): Part {
+/** Rows that follow together: those of a long table that are off the screen wait until the hand rests. */
+const together = 6;
+
+/**
+ * A value with parts laid out as a table, in the units shown. Places are written anew, never rebuilt.
+ *
+ * @param gathered parts that stand within an element
+ */
+export function tabulationPart(desk: Desk, gathered: (element: Element) => Gathering, { key, title, of, columns, rows }: Tabulation): Part {
   const headings = columns.map((column) => ({ column, unit: h("span", { class: "unit" }) }));
-  const body = h("tbody");
   const remark = h("p", { class: "remark", hidden: true });
   const table = h(
     "table",
@@ -20,30 +28,45 @@ export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Ta
       {},
       h("tr", {}, ...headings.map(({ column, unit }) => h("th", { scope: "col", "data-type": typeOf(column) }, column.label, " ", unit))),
     ),
-    body,
   );
   const numbers = (): FigureTable => tableIn(figureUnits(desk.session.state.units), columns, rows(desk.values.get(of) as never));
   const saves = saveLine(desk.session, title, { CSV: () => csvFile(csvOf(numbers())) });
   const heading = h("p", { class: "tabulation-title", id: `title-of-table-${key}` }, title);
   const region = h("div", { class: "wide", role: "region", tabindex: 0, "aria-label": title }, table);
   const element = h("div", { class: "tabulated", id: `table-${key}`, "data-key": of.key }, heading, region, remark, saves);
-  const places: Place[][] = [];
+  let entries: readonly (readonly (string | number)[])[] = [];
+  let bodies = 0;
 
   const row = (): Place[] =>
     columns.map((column, i) =>
       placeIn(i === 0 && column.kind === undefined ? h("th", { scope: "row" }) : h("td", { "data-type": typeOf(column) })),
     );
-  const show = (entries: readonly (readonly (string | number)[])[]): void => {
+  /** A stretch of the rows. */
+  const addBody = (): void => {
+    const first = bodies * together;
+    const body = h("tbody");
+    const places: Place[][] = [];
+    const refresh = (): void => {
+      const { units } = desk.session.state;
+      const mine = entries.slice(first, first + together);
+      while (places.length > mine.length) places.pop()![0]!.element.parentElement!.remove();
+      while (places.length < mine.length) {
+        const added = row();
+        places.push(added);
+        body.append(h("tr", {}, ...added.map(({ element }) => element)));
+      }
+      for (const [i, values] of mine.entries()) {
+        for (const [j, value] of values.entries()) places[i]![j]!.show(entryText(units, columns[j]!, value));
+      }
+    };
+    bodies += 1;
+    table.append(body);
+    gathered(body).add({ element: body, watches: [of.key], refresh: contained(`The table "${title}"`, element, refresh) });
+    refresh();
+  };
+  const show = (): void => {
     const { units } = desk.session.state;
-    while (places.length > entries.length) places.pop()![0]!.element.parentElement!.remove();
-    while (places.length < entries.length) {
-      const added = row();
-      places.push(added);
-      body.append(h("tr", {}, ...added.map(({ element }) => element)));
-    }
-    for (const [i, values] of entries.entries()) {
-      for (const [j, value] of values.entries()) places[i]![j]!.show(entryText(units, columns[j]!, value));
-    }
+    while (bodies * together < entries.length) addBody();
     for (const { column, unit } of headings) {
       setText(unit, column.kind === undefined ? "" : unbroken(unitNamed(column.kind, unitSymbol(units, { ...column, kind: column.kind })).written));
     }
@@ -60,7 +83,8 @@ export function tabulationPart(desk: Desk, { key, title, of, columns, rows }: Ta
       const value = desk.values.get(of);
       if (isRefusal(value)) return refuse(value);
       refuse(undefined);
-      show(rows(value as never));
+      entries = rows(value as never);
+      show();
     },
   };
 }
