@@ -19,12 +19,11 @@ export interface LimitRule {
  */
 export function limitRule(): LimitRule {
   const ticks = [0, 0.25, 0.5, 0.75].map((share) => tick(place(share), 3));
-  const dot = s("circle", { class: "now", cx: 0, cy: middle, r: 4 });
-  const square = s("rect", { class: "now", x: -4, y: middle - 4, width: 8, height: 8 });
-  const half = s("path", { class: "now-half", d: `M-4 ${middle - 4}h8v8z` });
-  const outline = s("rect", { class: "now-outline", x: -4, y: middle - 4, width: 8, height: 8 });
-  const now = s("g", {}, dot, square, outline, half);
-  const ring = s("circle", { class: "ring", cx: 0, cy: middle, r: 4.5 });
+  const dot = s("circle", { class: "now", cy: middle, r: 4 });
+  const square = s("rect", { class: "now", y: middle - 4, width: 8, height: 8 });
+  const half = s("path", { class: "now-half" });
+  const outline = s("rect", { class: "now-outline", y: middle - 4, width: 8, height: 8 });
+  const ring = s("circle", { class: "ring", cy: middle, r: 4.5 });
   const ruler = s(
     "svg",
     { class: "rule", width, height: 18, viewBox: `0 0 ${width} 18`, "aria-hidden": "true" },
@@ -33,15 +32,27 @@ export function limitRule(): LimitRule {
     ...ticks,
     s("path", { class: "limit-tick", d: `M${limitAt - 1.5} 2V16M${limitAt + 1.5} 2V16` }),
     ring,
-    now,
+    dot,
+    square,
+    outline,
+    half,
   );
+  // Places are written into the shapes: moved by transforms they would have the browser sort its layers in every frame.
+  const moveTo: Readonly<Record<Standing, (x: number) => void>> = {
+    inside: (x) => setAttribute(dot, "cx", x),
+    near: (x) => {
+      setAttribute(outline, "x", x - 4);
+      setAttribute(half, "d", `M${x - 4} ${middle - 4}h8v8z`);
+    },
+    past: (x) => setAttribute(square, "x", x - 4),
+  };
   return {
     element: h("span", { class: "rule-place" }, ruler),
     show: (margin, standing, held) => {
       setAttribute(ruler, "data-standing", standing);
-      setAttribute(now, "transform", `translate(${along(margin)} 0)`);
+      moveTo[standing](along(margin));
       setAttribute(ring, "visibility", held === undefined ? "hidden" : "visible");
-      if (held !== undefined) setAttribute(ring, "transform", `translate(${along(held)} 0)`);
+      if (held !== undefined) setAttribute(ring, "cx", along(held));
     },
   };
 }
