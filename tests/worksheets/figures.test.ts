@@ -349,6 +349,13 @@ describe("figures of the sheets", () => {
     expect(numbers({ exhaustKind: "dry" }).columns).toHaveLength(7);
   });
 
+  test("landPlate's curve reaches as far as the vehicle is driven, and to 120 km/h at least", () => {
+    const fastest = (vehicleSpeed: number) =>
+      landPlate.table(valuesOf(landPlate, { vehicleSpeed }) as never, metric).rows.at(-1)![1];
+    expect(fastest(60 / 3.6)).toBeCloseTo(120, 6);
+    expect(fastest(300 / 3.6)).toBeCloseTo(300, 6);
+  });
+
   test("heatFlows shows the promised power at once, and any other point when the hand rests", () => {
     const waits = (along: string, speed: number, load: number) =>
       (heatFlows.atRest as (values: never) => boolean)({ flowsAlong: along, flowsSpeed: speed, flowsLoad: load } as never);

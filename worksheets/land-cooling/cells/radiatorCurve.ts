@@ -3,6 +3,7 @@ import type { Fraction, RotationalSpeed, Temperature, Velocity, VolumeFlow } fro
 import { ratedSpeed } from "../../brief/cells";
 import { Later } from "../../later";
 import { jacketTemperature } from "../../marine-cooling/inputs";
+import { vehicleSpeed } from "../inputs";
 import { airAt, circuitAt, limitingAirOf, type RadiatorCircuit } from "../radiatorAt";
 import { circuitFrom } from "./radiator";
 import { radiatorFrom } from "./radiatorFrom";
@@ -15,12 +16,15 @@ export interface LandCurvePoint {
   readonly airFlow: VolumeFlow;
 }
 
-/** Vehicle speeds of the curve [m/s]: 0 to 120 km/h. */
-const curveSpeeds = Array.from({ length: 7 }, (_, i) => ((i * 20) / 3.6) as Velocity);
+/** Vehicle speeds of the curve [m/s]: 0 to 120 km/h, or as fast as the vehicle is driven. */
+const curveSpeeds = (driven: Velocity) => {
+  const fastest = Math.max(120 / 3.6, driven);
+  return Array.from({ length: 7 }, (_, i) => ((i * fastest) / 6) as Velocity);
+};
 
 export const landCurve = structure("landCurve", {
   label: "Radiator over the vehicle's speed",
-  from: { ...radiatorFrom, ...circuitFrom, ratedSpeed, jacketTemperature },
+  from: { ...radiatorFrom, ...circuitFrom, ratedSpeed, jacketTemperature, vehicleSpeed },
   compute: (at) => new Later("landCurve", at, landCurveOf),
   formula: "T_{0,lim}(v)",
   source: "energy balance; affinity laws",
@@ -31,9 +35,10 @@ function landCurveOf(
   at: RadiatorCircuit & {
     readonly ratedSpeed: RotationalSpeed;
     readonly jacketTemperature: Temperature;
+    readonly vehicleSpeed: Velocity;
   },
 ): readonly LandCurvePoint[] {
-  return curveSpeeds.map((speed) => {
+  return curveSpeeds(at.vehicleSpeed).map((speed) => {
     const air = airAt(at, at.ratedSpeed, speed);
     const open = circuitAt(at, air, 1 as Fraction);
     return {
