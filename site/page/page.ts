@@ -62,7 +62,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const standings = createStandings(desk);
   const moves = trackMoves(desk, standings);
   const nearness = createNearness();
-  const parts = createParts();
+  const parts = createParts(() => session.state.gesture !== undefined);
   const looked = (): ReadonlySet<string> | undefined => (session.state.gesture ? parts.near() : undefined);
   const workable = createWorkable(desk, moves, program, parts.refresh);
   const traces = createTraces(desk, moves);

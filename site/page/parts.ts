@@ -25,7 +25,8 @@ const ahead = "100px 0px";
 /** Rest after which the parts off the screen follow, in milliseconds. */
 const rest = 120;
 
-export function createParts(): Parts {
+/** @param moving whether the hand moves */
+export function createParts(moving: () => boolean): Parts {
   const all: Part[] = [];
   const byKey = new Map<string, Part[]>();
   const away = new Set<Part>();
@@ -37,6 +38,15 @@ export function createParts(): Parts {
     window.clearTimeout(timer);
     for (const part of late) part.refresh();
     late.clear();
+  };
+  /** Brings up to date the part near the screen that has waited longest. */
+  const nextInTurn = (): void => {
+    for (const part of late) {
+      if (away.has(part)) continue;
+      late.delete(part);
+      part.refresh();
+      return;
+    }
   };
   const add = <P extends Part>(part: P): P => {
     near = undefined;
@@ -73,10 +83,12 @@ export function createParts(): Parts {
     refresh: (keys) => {
       const due = new Set<Part>();
       for (const key of keys) for (const part of byKey.get(key) ?? []) due.add(part);
+      const turns = moving();
       for (const part of due) {
-        if (away.has(part)) late.add(part);
+        if (away.has(part) || (turns && part.takesTurns)) late.add(part);
         else part.refresh();
       }
+      if (turns) nextInTurn();
       window.clearTimeout(timer);
       timer = window.setTimeout(catchUp, rest);
     },

@@ -9,7 +9,7 @@ import { type Desk, nodeOf, type Part } from "./desk";
 import { lineLink } from "./link";
 import type { Gathering } from "./parts";
 
-/** Rows that follow together: those of a long table that are off the screen wait until the hand rests. */
+/** Rows that follow together. While the hand moves they take turns, and those off the screen wait until it rests. */
 const together = 6;
 
 /**
@@ -61,7 +61,7 @@ export function tabulationPart(desk: Desk, gathered: (element: Element) => Gathe
     };
     bodies += 1;
     table.append(body);
-    gathered(body).add({ element: body, watches: [of.key], refresh: contained(`The table "${title}"`, element, refresh) });
+    gathered(body).add({ element: body, watches: [of.key], takesTurns: true, refresh: contained(`The table "${title}"`, element, refresh) });
     refresh();
   };
   const show = (): void => {
