@@ -2,8 +2,8 @@ import { h } from "../dom";
 import { marginWords, movement } from "../mark";
 import { type Measured, preference, written } from "../state";
 import { checkName } from "./check-name";
-import { type Desk, inSentence, nodeOf } from "./desk";
-import { type Felt, feltElsewhere } from "./felt";
+import { countingCells, type Desk, inSentence, nodeOf } from "./desk";
+import { type Felt, feltBy, feltElsewhere } from "./felt";
 import type { Moves } from "./moves";
 import type { Standings } from "./standings";
 
@@ -43,7 +43,10 @@ export function firstMoveWords(desk: Desk, moves: Moves, standings: Standings): 
   const sheets = new Set(felt.map(({ cell }) => desk.places.get(cell.key)?.sheet)).size;
   const most = felt.slice(0, named).map((each) => movedWords(desk, moves, each));
   const lines = `${felt.length} ${felt.length === 1 ? "line" : "lines"} in ${sheets} other ${sheets === 1 ? "sheet" : "sheets"}`;
-  return `You moved ${inSentence(nodeOf(desk.graph, key).label)}: ${numbersOf(move)}. ${lines} moved with it, most of all ${most.join(", and ")}.${limitWords(felt)}`;
+  const { label } = nodeOf(desk.graph, key);
+  // A limit of its own sheet is one as well.
+  const everywhere = countingCells(desk).flatMap((cell) => feltBy(desk, standings, moves, cell) ?? []);
+  return `You moved ${inSentence(label)}: ${changeIn(move, label)}. ${lines} moved with it, most of all ${most.join(", and ")}.${limitWords(everywhere)}`;
 }
 
 /** A line that moved: its name, what it is now, and how it moved since the hand began. */
@@ -58,9 +61,9 @@ function movedWords(desk: Desk, moves: Moves, { cell, check, before }: Felt): st
   return check ? `${checkName(check)} ${told(check, check.value, before?.value)}` : cell.label;
 }
 
-/** The numbers of a change's name: "Promised power 708 → 750 kW" is "708 → 750 kW". */
-function numbersOf(name: string): string {
-  return /\S+ → .*$/.exec(name)?.[0] ?? name;
+/** A change without the label in its name: "Promised power 708 → 750 kW" is "708 → 750 kW". */
+function changeIn(name: string, label: string): string {
+  return name.startsWith(label) ? name.slice(label.length).replace(/^:? /, "") : name;
 }
 
 function limitWords(felt: readonly Felt[]): string {

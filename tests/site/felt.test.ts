@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { checksOf, compile } from "../../lib/graph";
-import { feltElsewhere } from "../../site/page/felt";
+import { countingCells } from "../../site/page/desk";
+import { feltBy, feltElsewhere } from "../../site/page/felt";
 import { firstMoveWords } from "../../site/page/first-move";
 import { followersOf } from "../../site/page/hand-down";
 import { refusingRoots, refusedOn } from "../../site/page/refused";
@@ -56,6 +57,16 @@ test("firstMoveWords() tell what a move did elsewhere and which limit changed, a
   );
   session.set("power", 480e3);
   settle();
+  expect(firstMoveWords(desk, moves, standings)).toMatch(/limits? changed with it/);
+});
+
+test("firstMoveWords() tell of a limit that changed on the moved number's own sheet", () => {
+  const { desk, session, standings, moves, settle } = deskOfFixture();
+  session.set("driveRatio", 2.15);
+  settle();
+  expect(feltElsewhere(desk, standings, moves).some(({ classChanged }) => classChanged)).toBe(false);
+  const home = countingCells(desk).flatMap((cell) => feltBy(desk, standings, moves, cell) ?? []);
+  expect(home.some(({ classChanged }) => classChanged)).toBe(true);
   expect(firstMoveWords(desk, moves, standings)).toMatch(/limits? changed with it/);
 });
 
