@@ -36,7 +36,7 @@ export interface CompressorWheel {
  * no flow at no rise: a slow wheel stalls without surging. Lines are bent below their peak so that they are flat at surge.
  * @source M. V. Casey, C. J. Robinson, J. Turbomachinery 135 (2013) for the forms (from memory); E. M. Greitzer, Surge and
  * Rotating Stall in Axial Flow Compressors, J. Eng. Power 98 (1976) for surge that goes with tip speed (from memory);
- * Turbomachinery Magazine 65 (2025) no. 6 for a surge line that is nearly straight at modest Mach numbers (read);
+ * Turbomachinery Magazine 65 (2025) no. 6 for a surge line that is nearly straight at modest Mach numbers (an excerpt read);
  * the places of surge, low bends, throat share and tip flow are common practice, no source
  */
 export const rememberedWheelShape: WheelShape = {
