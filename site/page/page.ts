@@ -15,7 +15,7 @@ import { tellFirstMove } from "./first-move";
 import { dimUnderTouch } from "./hand-down";
 import { header, headButton } from "./header";
 import { inTurns } from "./in-turns";
-import { keyList } from "./key-list";
+import type { keyList } from "./key-list";
 import { followLinks } from "./arrive";
 import { listenToKeys } from "./keyboard";
 import { ledger } from "./ledger";
@@ -69,9 +69,19 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const notice = noticeLine();
   const view = createView();
   const single = preference("single keys", ["on", "off"]);
-  const [find, keys] = [findDialog(desk), keyList(single)];
+  const find = findDialog(desk);
+  let listed: ReturnType<typeof keyList> | undefined;
+  // Rarely asked for, so not part of the first load.
+  const keys = {
+    open: async (): Promise<void> => {
+      const { keyList } = await import("./key-list");
+      listed ??= keyList(single);
+      root.append(listed.element);
+      listed.open();
+    },
+  };
   const keeping = createKeeping({ session, graph, bases, files, mention: notice.mention });
-  const head = header(desk, [...keeping.actions, headButton("Print", undefined, () => void print()), headButton("Find", "/", find.open), headButton("Keys", "?", keys.open)], notice, view);
+  const head = header(desk, [...keeping.actions, headButton("Print", undefined, () => void print()), headButton("Find", "/", find.open), headButton("Keys", "?", () => void keys.open())], notice, view);
   let print = async (): Promise<void> => undefined;
   const working = workingWord(root, () => binding.settled());
   working.begin();
@@ -91,7 +101,6 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
       ...keeping.elements,
       h("div", { class: "columns" }, side, main),
       find.element,
-      keys.element,
     );
     main.id = "sheets";
     new ResizeObserver(() => {

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { checksOf, compile } from "../../lib/graph";
 import { countingCells } from "../../site/page/desk";
 import { feltBy, feltElsewhere } from "../../site/page/felt";
-import { firstMoveWords } from "../../site/page/first-move";
+import { firstMoveWords } from "../../site/page/first-move-words";
 import { followersOf } from "../../site/page/hand-down";
 import { refusingRoots, refusedOn } from "../../site/page/refused";
 import { createWorkable } from "../../site/page/workable";
