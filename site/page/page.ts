@@ -62,8 +62,9 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const standings = createStandings(desk);
   const moves = trackMoves(desk, standings);
   const nearness = createNearness();
-  const parts = createParts(() => session.state.gesture !== undefined);
-  const looked = (): ReadonlySet<string> | undefined => (session.state.gesture ? parts.near() : undefined);
+  const moving = (): boolean => session.state.gesture !== undefined;
+  const parts = createParts(moving);
+  const looked = (): ReadonlySet<string> | undefined => (moving() ? parts.near() : undefined);
   const workable = createWorkable(desk, moves, program, parts.refresh);
   const traces = createTraces(desk, moves);
   const notice = noticeLine();

@@ -86,7 +86,10 @@ export function createParts(moving: () => boolean): Parts {
       const turns = moving();
       for (const part of due) {
         if (away.has(part) || (turns && part.takesTurns)) late.add(part);
-        else part.refresh();
+        else {
+          late.delete(part);
+          part.refresh();
+        }
       }
       if (turns) nextInTurn();
       window.clearTimeout(timer);

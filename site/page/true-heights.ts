@@ -1,7 +1,10 @@
+import { type Patience, whenIdle } from "../runtime";
+
 /** Passages that are laid out in one frame to learn their heights. */
 const together = 2;
 /** Rest after the page has changed its width before heights are learned anew, in milliseconds. */
 const rest = 400;
+const patience: Patience = { blind: 50 };
 
 /**
  * Lays every passage out once, a few in a frame and only while nothing happens, so that the browser knows how high those
@@ -27,14 +30,14 @@ export function learnHeights(main: HTMLElement): void {
     requestAnimationFrame(() =>
       requestAnimationFrame(() => {
         for (const passage of some) passage.classList.remove("is-laid-out");
-        whenIdle(learn);
+        whenIdle(learn, patience);
       }),
     );
   };
   const goOn = (): void => {
     if (learning) return;
     learning = true;
-    whenIdle(learn);
+    whenIdle(learn, patience);
   };
   new ResizeObserver(([entry]) => {
     const next = Math.round(entry!.contentRect.width);
@@ -55,10 +58,4 @@ function isSkipped(passage: HTMLElement): boolean {
 
 function isBelow(passage: HTMLElement): boolean {
   return passage.getBoundingClientRect().top > window.innerHeight;
-}
-
-/** Not every browser tells when it is idle. */
-function whenIdle(work: () => void): void {
-  if ("requestIdleCallback" in window) window.requestIdleCallback(work);
-  else setTimeout(work, 50);
 }

@@ -1,5 +1,6 @@
 import { type Observer, Runtime } from "@observablehq/runtime";
 import { type Evaluation, type Graph, type InputValues, sameValue } from "../../lib/graph";
+import { type Patience, whenIdle } from "./idle";
 import { type Step, stretchesOf } from "./stretch";
 import { upstream } from "./upstream";
 
@@ -28,8 +29,8 @@ export interface Binding {
  */
 export type Changed = (keys: ReadonlySet<string>, whole: boolean) => void;
 
-/** Longest wait for the cells that no one looks at, in milliseconds. */
-const patience = 100;
+/** For the cells that no one looks at. */
+const patience: Patience = { timeout: 100, blind: 0 };
 
 /**
  * Installs a graph into an Observable runtime: a variable an input, and one for each stretch of its cells.
@@ -80,7 +81,7 @@ export function bind(
     whenIdle(() => {
       awaited = false;
       if (behind) follow();
-    });
+    }, patience);
   };
   /** Runs the cells that were left out. */
   const follow = (): void => {
@@ -169,11 +170,6 @@ function onceFor<A extends object, R>(work: (argument: A) => R): (argument: A) =
     if (last?.argument !== argument) last = { argument, result: work(argument) };
     return last.result;
   };
-}
-
-function whenIdle(work: () => void): void {
-  if (typeof requestIdleCallback === "function") requestIdleCallback(work, { timeout: patience });
-  else setTimeout(work, 0);
 }
 
 function inputName(position: number): string {
