@@ -32,9 +32,12 @@ function alike(a: Node, b: Node): boolean {
 }
 
 function patchAttributes(present: Element, next: Element): void {
-  for (const { name, value } of next.attributes) {
+  // Names rather than attributes: for each of those the browser would make an object.
+  const [had, wanted] = [present.getAttributeNames(), next.getAttributeNames()];
+  for (const name of wanted) {
+    const value = next.getAttribute(name)!;
     if (present.getAttribute(name) !== value) present.setAttribute(name, value);
   }
-  if (present.attributes.length === next.attributes.length) return;
-  for (const name of present.getAttributeNames()) if (!next.hasAttribute(name)) present.removeAttribute(name);
+  if (had.length === wanted.length && had.every((name, i) => name === wanted[i])) return;
+  for (const name of had) if (!next.hasAttribute(name)) present.removeAttribute(name);
 }

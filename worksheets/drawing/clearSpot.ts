@@ -84,18 +84,13 @@ export function meetsDisc({ x, y, width, height }: Box, disc: Disc): boolean {
 
 /** Whether a box and a straight line share a point: what is left of the line after cutting it at each side. */
 export function meetsSegment({ x, y, width, height }: Box, [x0, y0, x1, y1]: Segment): boolean {
-  let [from, to] = [0, 1];
-  for (const [start, change, low, high] of [
-    [x0, x1 - x0, x, x + width],
-    [y0, y1 - y0, y, y + height],
-  ] as const) {
-    if (change === 0) {
-      if (start < low || start > high) return false;
-      continue;
-    }
-    const [a, b] = [(low - start) / change, (high - start) / change];
-    from = Math.max(from, Math.min(a, b));
-    to = Math.min(to, Math.max(a, b));
-  }
+  // Most lines lie to one side of the box.
+  if (Math.max(x0, x1) < x || Math.min(x0, x1) > x + width) return false;
+  if (Math.max(y0, y1) < y || Math.min(y0, y1) > y + height) return false;
+  if (x0 === x1 || y0 === y1) return true;
+  const [left, right] = [(x - x0) / (x1 - x0), (x + width - x0) / (x1 - x0)];
+  const [top, bottom] = [(y - y0) / (y1 - y0), (y + height - y0) / (y1 - y0)];
+  const from = Math.max(0, Math.min(left, right), Math.min(top, bottom));
+  const to = Math.min(1, Math.max(left, right), Math.max(top, bottom));
   return from <= to;
 }

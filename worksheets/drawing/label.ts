@@ -14,13 +14,15 @@ interface Spot {
 
 /** A label; a halo of the page's colour keeps it readable across lines. */
 export function write(group: Group, text: string, { x, y, anchor = "start", look }: Spot): void {
-  group
-    .append("text")
-    .attr("class", look === undefined ? "label" : `label ${look}`)
-    .attr("x", px(x))
-    .attr("y", px(y))
-    .attr("text-anchor", anchor)
-    .text(text);
+  // The commonest mark by far, and so without a selection around it.
+  const ground = group.node()!;
+  const label = ground.ownerDocument.createElementNS(ground.namespaceURI, "text");
+  label.setAttribute("class", look === undefined ? "label" : `label ${look}`);
+  label.setAttribute("x", String(px(x)));
+  label.setAttribute("y", String(px(y)));
+  label.setAttribute("text-anchor", anchor);
+  label.textContent = text;
+  ground.append(label);
 }
 
 /** A label of several lines, the first at y; its looks by line where an array is given. */

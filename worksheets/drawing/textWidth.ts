@@ -13,14 +13,20 @@ const half = /[ \u00a0ftr()[\]/–-]/;
  */
 export function textWidth(text: string, { size = 13, bold = false }: { size?: number; bold?: boolean } = {}): number {
   let ems = 0;
-  for (const letter of text) {
-    if (slim.test(letter)) ems += 0.33;
-    else if (half.test(letter)) ems += 0.4;
-    else if (wide.test(letter)) ems += 0.95;
-    else if (capital.test(letter)) ems += 0.72;
-    else ems += 0.63;
-  }
+  for (const letter of text) ems += widthOf(letter);
   return ems * size * (bold ? 1.1 : 1);
+}
+
+/** Widths of the letters met so far. */
+const known = new Map<string, number>();
+
+function widthOf(letter: string): number {
+  let width = known.get(letter);
+  if (width === undefined) {
+    width = slim.test(letter) ? 0.33 : half.test(letter) ? 0.4 : wide.test(letter) ? 0.95 : capital.test(letter) ? 0.72 : 0.63;
+    known.set(letter, width);
+  }
+  return width;
 }
 
 /** The widest of some texts in CSS pixels. */
