@@ -1,3 +1,5 @@
+import { layOut, release } from "./passage";
+
 /** Frames for which what was jumped to is held in its place. */
 const held = 12;
 /** Most passages that are laid out ahead of a jump. */
@@ -16,7 +18,7 @@ export function arriveAt(element: Element, place?: ScrollIntoViewOptions): void 
   }
   const around = layOutAround(element);
   leaving.signal.addEventListener("abort", () => {
-    for (const passage of around) passage.classList.remove("is-near");
+    release(around, "is-near");
   });
   let frames = held;
   const hold = (): void => {
@@ -59,10 +61,10 @@ function layOutAround(element: Element): readonly Element[] {
   let room = window.innerHeight;
   for (const passage of passages.slice(first, first + most)) {
     if (room <= 0) break;
-    passage.classList.add("is-near");
+    layOut([passage], "is-near");
     around.push(passage);
     room -= passage.getBoundingClientRect().height;
   }
-  for (const passage of around) passage.classList.add("is-near");
+  layOut(around, "is-near");
   return around;
 }

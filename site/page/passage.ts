@@ -28,10 +28,33 @@ export function passagesOf(blocks: readonly Block[]): readonly (readonly Block[]
   return passages;
 }
 
+/** How high blocks are likely to be until the browser has laid them out, in CSS pixels. */
+export function likelyHeight(blocks: readonly Block[]): number {
+  return blocks.reduce((sum, block) => sum + height[block.type], 0);
+}
+
 /** The element of a passage, as high as its blocks are likely to be until the browser has laid it out. */
 export function passageElement(blocks: readonly Block[]): HTMLElement {
   const element = h("div", { class: "passage" });
-  const likely = blocks.reduce((sum, block) => sum + height[block.type], 0);
-  element.style.containIntrinsicBlockSize = `auto ${likely}px`;
+  element.style.containIntrinsicBlockSize = `auto ${likelyHeight(blocks)}px`;
   return element;
+}
+
+/**
+ * Has the browser lay out passages, and the sheets that they stand in, wherever the screen is.
+ *
+ * @param why class that says so, until they are released
+ */
+export function layOut(passages: readonly Element[], why: "is-near" | "is-laid-out"): void {
+  for (const passage of passages) for (const element of [passage, sheetOf(passage)]) element.classList.add(why);
+}
+
+/** Leaves it to the browser again whether it lays out passages and their sheets. */
+export function release(passages: readonly Element[], why: "is-near" | "is-laid-out"): void {
+  for (const passage of passages) for (const element of [passage, sheetOf(passage)]) element.classList.remove(why);
+}
+
+/** The sheet that a passage stands in. */
+export function sheetOf(passage: Element): Element {
+  return passage.closest(".sheet")!;
 }

@@ -7,12 +7,15 @@ import { figurePlace } from "./figure-place";
 import { inputLine } from "./input-line";
 import type { Nearness } from "./nearness";
 import type { Gathering, Parts } from "./parts";
-import { passageElement, passagesOf } from "./passage";
+import { likelyHeight, passageElement, passagesOf } from "./passage";
 import { prosePart } from "./prose";
 import type { Standings } from "./standings";
 import { tabulationPart } from "./tabulation";
 import type { Traces } from "./traces";
 import type { Workable } from "./workable";
+
+/** About how high a sheet's title is with what stands around it, in CSS pixels. */
+const headHeight = 190;
 
 /** What a sheet's lines work with. */
 export interface Works {
@@ -40,6 +43,7 @@ export function sheetSection(desk: Desk, { standings, parts, nearness, traces, w
       h("p", { class: "answers" }, sheet.answers),
     ),
   );
+  section.style.containIntrinsicBlockSize = `auto ${headHeight + likelyHeight(sheet.blocks)}px`;
   if (sheet.applies) section.append(parts.add(setAside(desk, sheet, section)).element);
   const watch = nearness.within(section);
   const gathered = (element: Element): Gathering => parts.gathered(element, watch);
@@ -65,7 +69,7 @@ export function sheetSection(desk: Desk, { standings, parts, nearness, traces, w
         seen.add(node.key);
         const id = first ? place.id : `${sheet.key}-${sheet.blocks.indexOf(block)}-${node.key}`;
         const line = (): Part =>
-          node.type === "cell" ? cellLine(desk, { standings, traces, workable }, node, id) : inputLine(desk, traces, node, id);
+          node.type === "cell" ? cellLine(desk, { standings, traces, workable }, node, id, gathering) : inputLine(desk, traces, node, id);
         return gathering.add(guarded(`The line "${node.label}"`, [node.key], line)).element;
       }
     }
