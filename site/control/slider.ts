@@ -23,7 +23,8 @@ export function slider(input: QuantityInput, { session, locks, zones }: Controll
   });
   const tick = h("span", { class: "opened-tick", "aria-hidden": "true" });
   const hatches = h("span", { class: "zones", "aria-hidden": "true" });
-  const element = h("span", { class: "track" }, hatches, range, tick);
+  const reached = h("span", { class: "reached", "aria-hidden": "true" });
+  const element = h("span", { class: "track" }, reached, hatches, range, tick);
   zones.watch(input.key, (found) => {
     hatches.replaceChildren(...found.map(hatch));
     const words = found.map(({ words: each }) => each).join("; ");
@@ -64,8 +65,8 @@ export function slider(input: QuantityInput, { session, locks, zones }: Controll
       const text = String(Math.round(position * fullScale * 100) / 100);
       if (range.value !== text) range.value = text;
     }
-    element.style.setProperty("--at", position.toFixed(4));
-    element.style.setProperty("--opened", opened.toFixed(4));
+    reached.style.setProperty("--at", position.toFixed(4));
+    tick.style.setProperty("--opened", opened.toFixed(4));
     setAttribute(range, "aria-valuetext", `${writtenInput(session.state.units, input, value()).text}`);
   };
   return { element, refresh };

@@ -31,9 +31,8 @@ const leadingNumber = /^[−-]?\d(?:[\d.\u202f]*\d)?/;
  * digits, so that the sentence is laid out anew only when their count grows, or has grown less for a while.
  *
  * @param element what the text is written into; nothing else may write there
- * @param least digits' widths that the box has at least, while there is a number
  */
-export function runningNumber(element: HTMLElement, least = 0): { show(text: string): void } {
+export function runningNumber(element: HTMLElement): { show(text: string): void } {
   const number = boxed("running");
   const rest = h("span");
   let width = 0;
@@ -50,8 +49,9 @@ export function runningNumber(element: HTMLElement, least = 0): { show(text: str
       if (element.firstChild === null) element.append(number.element, rest);
       number.show(digits);
       setText(rest, text.slice(digits.length));
-      const next = digits === "" ? 0 : Math.max(least, widthOf(digits));
-      clearTimeout(shrinks);
+      const next = widthOf(digits);
+      if (shrinks !== undefined) clearTimeout(shrinks);
+      shrinks = undefined;
       if (next > width || next === 0) take(next);
       else if (next < width) shrinks = setTimeout(take, settling, next);
     },

@@ -3,12 +3,15 @@ import { h, runningNumber, setAttribute, setText } from "../dom";
 
 const shapes: Readonly<Record<Standing, string>> = { inside: "", near: "◪", past: "■" };
 
-/** Room left, in words: "12 % left", "3 % past". */
+/** A limit this close is told to a tenth of a per cent [%]. */
+const closely = 5;
+
+/** Room left, in words: "12 % left", "3.3 % past"; with a decimal where a limit is close. */
 export function marginWords(margin: number): string {
   if (margin === Number.POSITIVE_INFINITY) return "room left";
   if (margin === Number.NEGATIVE_INFINITY) return "past";
   const share = Math.abs(margin) * 100;
-  const figure = share >= 9.95 ? share.toFixed(0) : share.toFixed(1);
+  const figure = share >= closely ? share.toFixed(0) : share.toFixed(1);
   return `${figure} % ${margin < 0 ? "past" : "left"}`;
 }
 
@@ -37,7 +40,7 @@ export interface StandingMark {
 export function standingMark(): StandingMark {
   const shape = h("span", { class: "shape", "aria-hidden": "true" });
   const words = h("span", { class: "words" });
-  const text = runningNumber(words, 2);
+  const text = runningNumber(words);
   const element = h("span", { class: "standing" }, shape, words);
   return {
     element,

@@ -8,6 +8,7 @@ import { type Desk, inSentence, nodeOf, operandKeys, type Part } from "./desk";
 import { limitPlace } from "./limit-place";
 import { lineLink } from "./link";
 import { measuredPlace } from "./measured";
+import type { Gathering } from "./parts";
 import type { Standings } from "./standings";
 import { traceToggle } from "./toggle";
 import type { Traces } from "./traces";
@@ -19,7 +20,9 @@ export function cellLine(
   { standings, traces, workable }: { readonly standings: Standings; readonly traces: Traces; readonly workable: Workable },
   cell: Cell,
   id: string,
+  gathering: Gathering,
 ): Part {
+  const watches = [cell.key, ...operandKeys(cell)];
   const toggle = traceToggle(traces, cell, id);
   const number = boxed("number");
   const unit = h("span", { class: "unit" });
@@ -28,7 +31,7 @@ export function cellLine(
   const limit = limitPlace();
   const remark = h("p", { class: "remark", hidden: true });
   const measured = cell.kind === undefined ? undefined : measuredPlace(desk, cell, id);
-  const checks = cell.checks ? checkLines(desk, standings, cell) : undefined;
+  const checks = cell.checks ? checkLines(desk, standings, cell, watches, gathering) : undefined;
   const element = h(
     "div",
     { class: `line ${cell.kind === undefined ? "of-parts" : "of-cell"}`, id, "data-key": cell.key },
@@ -83,7 +86,7 @@ export function cellLine(
     setAttribute(remark, "hidden", content.length === 0);
   };
 
-  return { element, watches: [cell.key, ...operandKeys(cell)], refresh };
+  return { element, watches, refresh };
 }
 
 /** The root of a refusal speaks, and offers the way back to where it last had an answer; those that wait name it. */

@@ -2,8 +2,10 @@ import type { Cell, Check } from "../../lib/graph";
 import { boxed, h, setAttribute, setText } from "../dom";
 import { written } from "../state";
 import { checkName } from "./check-name";
+import { contained } from "./crash";
 import type { Desk } from "./desk";
 import { limitPlace } from "./limit-place";
+import type { Gathering } from "./parts";
 import { sameCheck, type Standings } from "./standings";
 
 interface Row {
@@ -11,8 +13,22 @@ interface Row {
   show(check: Check): void;
 }
 
-/** The checks found inside a value with parts, a small line each, in the order in which the cell gives them. */
-export function checkLines(desk: Desk, standings: Standings, cell: Cell): { readonly element: HTMLElement; refresh(): void } {
+/** Lines that follow a moving hand together. */
+const together = 2;
+
+/**
+ * The checks found inside a value with parts, a small line each, in the order in which the cell gives them.
+ *
+ * @param watches keys of the nodes whose change they show
+ * @param gathering of what stands around them
+ */
+export function checkLines(
+  desk: Desk,
+  standings: Standings,
+  cell: Cell,
+  watches: readonly string[],
+  gathering: Gathering,
+): { readonly element: HTMLElement; refresh(): void } {
   const element = h("ul", { class: "check-lines", "aria-label": `Limits within ${cell.label}` });
   const rows: Row[] = [];
   const row = (): Row => {
@@ -35,18 +51,27 @@ export function checkLines(desk: Desk, standings: Standings, cell: Cell): { read
       },
     };
   };
+  /** Some of the lines, from the first given. */
+  const addGroup = (first: number): void => {
+    const show = (): void => {
+      for (const [i, check] of standings.inOrder(cell).slice(first, first + together).entries()) rows[first + i]?.show(check);
+    };
+    gathering.add({ element, watches, refresh: contained(`The limits within "${cell.label}"`, element, show) });
+    show();
+  };
+  let groups = 0;
   return {
     element,
     refresh: () => {
-      const inOrder = standings.inOrder(cell);
-      while (rows.length > inOrder.length) rows.pop()!.element.remove();
-      while (rows.length < inOrder.length) {
+      const { length } = standings.inOrder(cell);
+      while (rows.length > length) rows.pop()!.element.remove();
+      while (rows.length < length) {
         const added = row();
         rows.push(added);
         element.append(added.element);
       }
-      for (const [i, check] of inOrder.entries()) rows[i]!.show(check);
-      setAttribute(element, "hidden", inOrder.length === 0);
+      for (; groups * together < length; groups++) addGroup(groups * together);
+      setAttribute(element, "hidden", length === 0);
     },
   };
 }

@@ -19,8 +19,12 @@ export function contents(desk: Desk, standings: Standings): { readonly element: 
   const element = h(
     "nav",
     { class: "contents", "aria-label": "Sheets" },
-    h("ol", {}, ...entries.map(({ link }) => h("li", {}, link)), h("li", {}, ledgerLink)),
-    h("div", { class: "margins" }, h("h2", {}, "Margins"), summary, unanswered),
+    h(
+      "div",
+      { class: "pane" },
+      h("ol", {}, ...entries.map(({ link }) => h("li", {}, link)), h("li", {}, ledgerLink)),
+      h("div", { class: "margins" }, h("h2", {}, "Margins"), summary, unanswered),
+    ),
   );
   const links = new Map([...entries.map(({ sheet, link }) => [sheet.key, link] as const), [ledgerKey, ledgerLink] as const]);
   followReading(links);

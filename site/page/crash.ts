@@ -45,7 +45,7 @@ export function contained(what: string, element: Element, deed: () => void): () 
 export function guarded(what: string, watches: readonly string[], make: () => Part): Part {
   try {
     const part = make();
-    return { element: part.element, watches: part.watches, refresh: contained(what, part.element, part.refresh) };
+    return { ...part, refresh: contained(what, part.element, part.refresh) };
   } catch (error) {
     return { element: crashReport(what, error), watches, refresh: () => {} };
   }

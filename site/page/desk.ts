@@ -30,8 +30,8 @@ export interface Part {
   readonly watches: readonly string[];
   /** Brings it up to date; writes only what differs. */
   refresh(): void;
-  /** Whether it is so long that, while the hand moves, only one of its kind follows in a frame. */
-  readonly takesTurns?: boolean;
+  /** Whether it follows a moving hand in every frame, however little time there is. */
+  readonly everyFrame?: boolean;
 }
 
 export function placesOf(sheets: readonly Sheet[]): ReadonlyMap<string, Place> {

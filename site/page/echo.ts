@@ -44,9 +44,13 @@ export function echo(desk: Desk, standings: Standings, moves: Moves): Echo {
   const element = h(
     "aside",
     { class: "echo", "aria-labelledby": "echo-title" },
-    pull,
-    h("div", { class: "echo-body", id: "echo-body" }, title, cause, list, nothing.element, rest.element, gesture),
-    spoken,
+    h(
+      "div",
+      { class: "pane" },
+      pull,
+      h("div", { class: "echo-body", id: "echo-body" }, title, cause, list, nothing.element, rest.element, gesture),
+      spoken,
+    ),
   );
   const toggle = (): void => {
     const open = !element.classList.contains("open");

@@ -14,6 +14,7 @@ import {
   standalone,
   valuesAcross,
 } from "../figure";
+import { type Patience, whenIdle } from "../runtime";
 import { figureUnits } from "../state";
 import { contained } from "./crash";
 import { type Desk, nodeOf, type Part } from "./desk";
@@ -24,13 +25,15 @@ import { settingMarks } from "./setting-marks";
 
 /** Figures start to be drawn this far below the screen. */
 const ahead = "200px 0px";
+/** Longest wait of a figure for the time that a frame leaves, while the hand moves. */
+const patience: Patience = { timeout: 50, blind: 0 };
 /** Width of a drawing in a file, whatever the screen's is, in CSS pixels. */
 const fileWidth = 760;
 
 /**
- * A figure in its place. It is drawn anew in the frame in which one of its values changed, while it is on the screen;
- * off the screen it waits until it comes near. One that needs more than a frame is drawn anew when the hand rests, and only
- * what follows the hand moves until then.
+ * A figure in its place. It is drawn anew whenever one of its values changed, while it is on the screen: under a moving hand
+ * once for every frame. Off the screen it waits until it comes near. One that needs more than a frame is drawn anew when the
+ * hand rests, and only what follows the hand moves until then.
  */
 export function figurePart(desk: Desk, watch: Watch, figure: Figure, boardOf?: typeof createBoard): Part {
   const cursor = createCursor({ key: figure.key, title: figure.title, table: () => table() });
@@ -129,8 +132,20 @@ export function figurePart(desk: Desk, watch: Watch, figure: Figure, boardOf?: t
   const drawWhenNear = (): void => {
     if (!isDue()) return;
     // What has no picture yet is not kept waiting for the hand.
-    if (isSlow() && place.firstChild) rest.ask();
+    if (!place.firstChild) draw();
+    else if (isSlow()) rest.ask();
+    else if (desk.session.state.gesture) drawSoon();
     else draw();
+  };
+  let soon = false;
+  /** In the time left after this frame, to be seen in the next: the frame itself is for the hand's own numbers. */
+  const drawSoon = (): void => {
+    if (soon) return;
+    soon = true;
+    whenIdle(() => {
+      soon = false;
+      if (isDue()) draw();
+    }, patience);
   };
   const follow = (): void => {
     const picture = place.querySelector("svg");
@@ -153,6 +168,7 @@ export function figurePart(desk: Desk, watch: Watch, figure: Figure, boardOf?: t
   return {
     element,
     watches: watchesOf(figure),
+    everyFrame: true,
     refresh: () => {
       follow();
       redraw();

@@ -1,21 +1,31 @@
 import type { Session } from "../state";
 
-/** Rest after which everything is brought up to date at once, in milliseconds. */
+/** Rest after which the others follow, and the time between two of them then, in milliseconds. */
 const rest = 120;
+const between = 17;
 
 /**
  * Brings up to date what stands beside the sheets. While the hand moves, one piece in each frame: nobody reads all of these
- * numbers sixty times a second, and the sheets need the frame. When the hand rests or lets go, all at once.
+ * numbers sixty times a second, and the sheets need the frame. While it rests the others follow one by one; when it lets
+ * go, all at once.
  *
  * @param session tells whether the hand moves
  * @param pieces of work in their order; a movement of the hand begins with the first
  */
 export function inTurns(session: Pick<Session, "state">, pieces: readonly (() => void)[]): { refresh(): void } {
   let next = 0;
+  let behind = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let gesture: unknown;
-  const all = (): void => {
-    for (const piece of pieces) piece();
+  const bringOne = (): void => {
+    pieces[next]!();
+    next = (next + 1) % pieces.length;
+    behind -= 1;
+  };
+  const bringOthers = (): void => {
+    if (session.state.gesture !== undefined) bringOne();
+    else while (behind > 0) bringOne();
+    if (behind > 0) timer = setTimeout(bringOthers, between);
   };
   return {
     refresh: () => {
@@ -23,10 +33,10 @@ export function inTurns(session: Pick<Session, "state">, pieces: readonly (() =>
       const now = session.state.gesture?.key;
       if (now !== gesture) next = 0;
       gesture = now;
-      if (now === undefined) return all();
-      pieces[next]!();
-      next = (next + 1) % pieces.length;
-      timer = setTimeout(all, rest);
+      behind = pieces.length;
+      if (now === undefined) return bringOthers();
+      bringOne();
+      timer = setTimeout(bringOthers, rest);
     },
   };
 }

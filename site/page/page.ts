@@ -62,9 +62,9 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const standings = createStandings(desk);
   const moves = trackMoves(desk, standings);
   const nearness = createNearness();
-  const moving = (): boolean => session.state.gesture !== undefined;
-  const parts = createParts(moving);
-  const looked = (): ReadonlySet<string> | undefined => (moving() ? parts.near() : undefined);
+  const hand = (): string | undefined => session.state.gesture?.key;
+  const parts = createParts(hand);
+  const looked = (): ReadonlySet<string> | undefined => (hand() === undefined ? undefined : parts.near());
   const workable = createWorkable(desk, moves, program, parts.refresh);
   const traces = createTraces(desk, moves);
   const notice = noticeLine();
@@ -113,7 +113,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     tellFirstMove(desk, standings, moves);
     listenToKeys(desk, { notice, traces, single, find, list: keys });
     showAll();
-    learnHeights(main);
+    learnHeights(main, () => hand() !== undefined);
     followLinks();
   };
 

@@ -1,3 +1,4 @@
+import { frameAllowance } from "./allowance";
 import type { Part } from "./desk";
 import type { Watch } from "./nearness";
 
@@ -9,7 +10,7 @@ export interface Parts extends Gathering {
    * @param watch tells when that is
    */
   gathered(element: Element, watch: Watch): Gathering;
-  /** Brings up to date the parts that watch any of the keys: those near the screen now, the others when the hand rests. */
+  /** Brings up to date the parts that watch any of the keys: those near the screen now, or soon; the others when the hand rests. */
   refresh(keys: Iterable<string>): void;
   refreshAll(): void;
   /** Keys that the parts near the screen watch; the same set until other parts are. */
@@ -20,37 +21,75 @@ export interface Gathering {
   add<P extends Part>(part: P): P;
 }
 
-/** Parts this far off the screen are kept up to date in every frame. */
+/** Parts this far off the screen are kept up to date while the hand moves. */
 const ahead = "100px 0px";
 /** Rest after which the parts off the screen follow, in milliseconds. */
 const rest = 120;
+/** Time for them at once while the hand is down, and between two such times, in milliseconds. */
+const portion = 1;
+const between = 17;
+/** Time in one frame to write into parts that follow a moving hand, in milliseconds; to lay out and paint what is written takes four times as long. */
+const writing = 0.35;
 
-/** @param moving whether the hand moves */
-export function createParts(moving: () => boolean): Parts {
+/**
+ * While the hand moves, the part that it holds and the figures follow in every frame, and of the others near the screen as
+ * many as there is time for; what has waited longest comes first in the next. On a fast machine that is all of them.
+ *
+ * @param hand key of the input that the hand moves, if it moves
+ */
+export function createParts(hand: () => string | undefined): Parts {
   const all: Part[] = [];
   const byKey = new Map<string, Part[]>();
+  const everyFrame: Part[] = [];
+  const allowance = frameAllowance(writing);
   const away = new Set<Part>();
+  /** Behind their values, in the order in which they came to be. */
   const late = new Set<Part>();
   let timer: number | undefined;
+  let continues = false;
   let near: ReadonlySet<string> | undefined;
 
-  const catchUp = (): void => {
-    window.clearTimeout(timer);
-    for (const part of late) part.refresh();
-    late.clear();
+  const bring = (part: Part): void => {
+    late.delete(part);
+    part.refresh();
   };
-  /** Brings up to date the part near the screen that has waited longest. */
-  const nextInTurn = (): void => {
+  /** Brings what is left, once nothing has changed for a while: in portions, while the hand may move on. */
+  const catchUp = (): void => {
+    const start = performance.now();
+    for (const part of late) {
+      if (hand() !== undefined && performance.now() - start > portion) {
+        timer = window.setTimeout(catchUp, between);
+        return;
+      }
+      bring(part);
+    }
+  };
+  const bringNear = (parts: Iterable<Part>): void => {
+    for (const part of parts) if (late.has(part) && !away.has(part)) bring(part);
+  };
+  const continueNext = (): void => {
+    if (continues) return;
+    continues = true;
+    requestAnimationFrame(() => {
+      continues = false;
+      allowance.spend(bringSome);
+    });
+  };
+  /** Brings what there is time for in this frame, one at least, and leaves the rest to the next. */
+  const bringSome = (): void => {
     for (const part of late) {
       if (away.has(part)) continue;
-      late.delete(part);
-      part.refresh();
-      return;
+      if (allowance.isSpent()) {
+        continueNext();
+        return;
+      }
+      bring(part);
     }
   };
   const add = <P extends Part>(part: P): P => {
     near = undefined;
     all.push(part);
+    if (part.everyFrame) everyFrame.push(part);
     for (const key of new Set(part.watches)) {
       const watching = byKey.get(key);
       if (watching) watching.push(part);
@@ -81,17 +120,16 @@ export function createParts(moving: () => boolean): Parts {
       };
     },
     refresh: (keys) => {
-      const due = new Set<Part>();
-      for (const key of keys) for (const part of byKey.get(key) ?? []) due.add(part);
-      const turns = moving();
-      for (const part of due) {
-        if (away.has(part) || (turns && part.takesTurns)) late.add(part);
-        else {
-          late.delete(part);
-          part.refresh();
-        }
+      for (const key of keys) for (const part of byKey.get(key) ?? []) late.add(part);
+      const key = hand();
+      if (key === undefined) bringNear(late);
+      else {
+        allowance.spend(() => {
+          bringNear((byKey.get(key) ?? []).filter(isHeld));
+          bringNear(everyFrame);
+          bringSome();
+        });
       }
-      if (turns) nextInTurn();
       window.clearTimeout(timer);
       timer = window.setTimeout(catchUp, rest);
     },
@@ -104,4 +142,8 @@ export function createParts(moving: () => boolean): Parts {
       return near;
     },
   };
+}
+
+function isHeld({ element }: Part): boolean {
+  return element.contains(document.activeElement);
 }

@@ -2,7 +2,7 @@ import { type Cell, type Check, checksOf, type Evaluation, type Standing } from 
 import type { Sheet } from "../../worksheets/sheet";
 import { applies, cellsOf, type Desk, operandKeys } from "./desk";
 
-/** Margins of every cell at present, worked out anew for those that changed. */
+/** Margins of every cell at present, worked out when they are asked for after a change. */
 export interface Standings {
   /** A cell's checks, tightest first. */
   of(cell: Cell): readonly Check[];
@@ -14,26 +14,40 @@ export interface Standings {
   counts(sheet: Sheet): Readonly<Record<Exclude<Standing, "inside">, number>>;
   /** Every check of the sheets that count. */
   all(): readonly Check[];
+  /** @param keys of the nodes that changed */
   update(keys: ReadonlySet<string>): void;
+}
+
+interface Stood {
+  readonly given: readonly Check[];
+  readonly tightestFirst: readonly Check[];
 }
 
 export function createStandings(desk: Desk): Standings {
   const { graph, sheets, places, values, session } = desk;
-  const limited = graph.cells.filter((cell) => cell.limits.length > 0 || cell.checks !== undefined);
+  const limited = new Set(graph.cells.filter((cell) => cell.limits.length > 0 || cell.checks !== undefined));
   const watching = new Map<string, Cell[]>();
   for (const cell of limited) {
     for (const key of new Set([cell.key, ...operandKeys(cell)])) watching.set(key, [...(watching.get(key) ?? []), cell]);
   }
   const cells = new Map(sheets.map((sheet) => [sheet, cellsOf(sheet, places)]));
-  const given = new Map<Cell, readonly Check[]>();
-  const now = new Map<Cell, readonly Check[]>();
+  const now = new Map<Cell, Stood>();
   let heldAt: Pick<Evaluation, "get"> | undefined;
   const before = new Map<Cell, readonly Check[]>();
 
-  const of = (cell: Cell): readonly Check[] => now.get(cell) ?? [];
+  const stood = (cell: Cell): Stood => {
+    let found = now.get(cell);
+    if (!found) {
+      const given = checksOf(cell, values);
+      found = { given, tightestFirst: [...given].sort((a, b) => a.margin - b.margin) };
+      now.set(cell, found);
+    }
+    return found;
+  };
+  const of = (cell: Cell): readonly Check[] => (limited.has(cell) ? stood(cell).tightestFirst : []);
   return {
     of,
-    inOrder: (cell) => given.get(cell) ?? [],
+    inOrder: (cell) => (limited.has(cell) ? stood(cell).given : []),
     held: (cell) => {
       const { evaluation } = session.state.held;
       if (heldAt !== evaluation) {
@@ -58,13 +72,7 @@ export function createStandings(desk: Desk): Standings {
     },
     all: () => sheets.filter((sheet) => applies(sheet, values)).flatMap((sheet) => cells.get(sheet)!.flatMap(of)),
     update: (keys) => {
-      const due = new Set<Cell>();
-      for (const key of keys) for (const cell of watching.get(key) ?? []) due.add(cell);
-      for (const cell of due) {
-        const checks = checksOf(cell, values);
-        given.set(cell, checks);
-        now.set(cell, [...checks].sort((a, b) => a.margin - b.margin));
-      }
+      for (const key of keys) for (const cell of watching.get(key) ?? []) now.delete(cell);
     },
   };
 }

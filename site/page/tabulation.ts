@@ -2,6 +2,7 @@ import { isRefusal, type Refusal } from "../../lib/graph";
 import { unbroken, unitNamed } from "../../lib/quantity";
 import type { FigureTable, FigureUnits, Tabulation, TabulationColumn } from "../../worksheets/sheet";
 import { h, runningNumber, setAttribute, setText } from "../dom";
+import { onceFor } from "../runtime";
 import { csvFile, csvOf, saveLine } from "../figure";
 import { figureUnits, refusalWords, type UnitChoice, unitSymbol, written } from "../state";
 import { contained } from "./crash";
@@ -9,8 +10,10 @@ import { type Desk, nodeOf, type Part } from "./desk";
 import { lineLink } from "./link";
 import type { Gathering } from "./parts";
 
-/** Rows that follow together. While the hand moves they take turns, and those off the screen wait until it rests. */
+/** Rows that are on the screen, or off it, together. */
 const together = 6;
+/** Rows that follow a moving hand together. */
+const atOnce = 2;
 
 /**
  * A value with parts laid out as a table, in the units shown. Places are written anew, never rebuilt.
@@ -29,12 +32,13 @@ export function tabulationPart(desk: Desk, gathered: (element: Element) => Gathe
       h("tr", {}, ...headings.map(({ column, unit }) => h("th", { scope: "col", "data-type": typeOf(column) }, column.label, " ", unit))),
     ),
   );
-  const numbers = (): FigureTable => tableIn(figureUnits(desk.session.state.units), columns, rows(desk.values.get(of) as never));
+  const entriesOf = onceFor((value: unknown) => (isRefusal(value) ? [] : rows(value as never)));
+  const entries = (): FigureTable["rows"] => entriesOf(desk.values.get(of));
+  const numbers = (): FigureTable => tableIn(figureUnits(desk.session.state.units), columns, entries());
   const saves = saveLine(desk.session, title, { CSV: () => csvFile(csvOf(numbers())) });
   const heading = h("p", { class: "tabulation-title", id: `title-of-table-${key}` }, title);
   const region = h("div", { class: "wide", role: "region", tabindex: 0, "aria-label": title }, table);
   const element = h("div", { class: "tabulated", id: `table-${key}`, "data-key": of.key }, heading, region, remark, saves);
-  let entries: readonly (readonly (string | number)[])[] = [];
   let bodies = 0;
 
   const row = (): Place[] =>
@@ -45,28 +49,32 @@ export function tabulationPart(desk: Desk, gathered: (element: Element) => Gathe
   const addBody = (): void => {
     const first = bodies * together;
     const body = h("tbody");
-    const places: Place[][] = [];
-    const refresh = (): void => {
-      const { units } = desk.session.state;
-      const mine = entries.slice(first, first + together);
-      while (places.length > mine.length) places.pop()![0]!.element.parentElement!.remove();
-      while (places.length < mine.length) {
-        const added = row();
-        places.push(added);
-        body.append(h("tr", {}, ...added.map(({ element }) => element)));
-      }
-      for (const [i, values] of mine.entries()) {
-        for (const [j, value] of values.entries()) places[i]![j]!.show(entryText(units, columns[j]!, value));
-      }
+    const near = gathered(body);
+    const addSome = (from: number): void => {
+      const places: Place[][] = [];
+      const refresh = (): void => {
+        const { units } = desk.session.state;
+        const mine = entries().slice(from, from + atOnce);
+        while (places.length > mine.length) places.pop()![0]!.element.parentElement!.remove();
+        while (places.length < mine.length) {
+          const added = row();
+          places.push(added);
+          body.insertBefore(h("tr", {}, ...added.map(({ element }) => element)), body.children[from - first + places.length - 1] ?? null);
+        }
+        for (const [i, values] of mine.entries()) {
+          for (const [j, value] of values.entries()) places[i]![j]!.show(entryText(units, columns[j]!, value));
+        }
+      };
+      near.add({ element: body, watches: [of.key], refresh: contained(`The table "${title}"`, element, refresh) });
+      refresh();
     };
     bodies += 1;
     table.append(body);
-    gathered(body).add({ element: body, watches: [of.key], takesTurns: true, refresh: contained(`The table "${title}"`, element, refresh) });
-    refresh();
+    for (let from = first; from < first + together; from += atOnce) addSome(from);
   };
   const show = (): void => {
     const { units } = desk.session.state;
-    while (bodies * together < entries.length) addBody();
+    while (bodies * together < entries().length) addBody();
     for (const { column, unit } of headings) {
       setText(unit, column.kind === undefined ? "" : unbroken(unitNamed(column.kind, unitSymbol(units, { ...column, kind: column.kind })).written));
     }
@@ -83,7 +91,6 @@ export function tabulationPart(desk: Desk, gathered: (element: Element) => Gathe
       const value = desk.values.get(of);
       if (isRefusal(value)) return refuse(value);
       refuse(undefined);
-      entries = rows(value as never);
       show();
     },
   };

@@ -1,6 +1,7 @@
 import { type Observer, Runtime } from "@observablehq/runtime";
 import { type Evaluation, type Graph, type InputValues, sameValue } from "../../lib/graph";
 import { type Patience, whenIdle } from "./idle";
+import { onceFor } from "./once";
 import { type Step, stretchesOf } from "./stretch";
 import { upstream } from "./upstream";
 
@@ -160,15 +161,6 @@ export function bind(
       if (behind) follow();
     },
     dispose: () => runtime.dispose(),
-  };
-}
-
-/** A function that works again only for another argument than the last. */
-function onceFor<A extends object, R>(work: (argument: A) => R): (argument: A) => R {
-  let last: { readonly argument: A; readonly result: R } | undefined;
-  return (argument) => {
-    if (last?.argument !== argument) last = { argument, result: work(argument) };
-    return last.result;
   };
 }
 

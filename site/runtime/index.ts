@@ -1,2 +1,3 @@
 export * from "./binding";
 export * from "./idle";
+export * from "./once";

@@ -68,14 +68,21 @@ async function drag(
     const swing = 0.1 * Math.sin((2 * Math.PI * step) / 97) + 0.0007 * (step % 7);
     return box.x + box.width * Math.min(0.95, Math.max(0.05, place + swing));
   };
+  // Past the driver's own mouse, which puts listeners of its own into the page at every move.
+  const hand = await page.context().newCDPSession(page);
+  const move = async (step: number): Promise<void> => {
+    await hand.send("Input.dispatchMouseEvent", { type: "mouseMoved", x: x(step), y, button: "left", buttons: 1 });
+    await new Promise((resolve) => setTimeout(resolve, 17));
+  };
   await page.mouse.move(x(0), y);
   await page.mouse.down();
-  for (let step = 1; step <= 30; step++) await moved(page, x(step), y);
+  for (let step = 1; step <= 30; step++) await move(step);
   // More categories would have the browser count the whole document in every frame.
   await browser.startTracing(page, { categories: ["toplevel", "devtools.timeline"] });
-  for (let step = 31; step <= 30 + steps; step++) await moved(page, x(step), y);
+  for (let step = 31; step <= 30 + steps; step++) await move(step);
   const trace = JSON.parse((await browser.stopTracing()).toString("utf8")) as { traceEvents: readonly TraceEvent[] };
   await page.mouse.up();
+  await hand.detach();
   return { frames: frameWork(trace.traceEvents), idle: idleWork(trace.traceEvents) };
 }
 
@@ -89,10 +96,4 @@ async function settledBox(slider: Locator): Promise<{ readonly x: number; readon
     last = box.y;
     await new Promise((resolve) => setTimeout(resolve, 700));
   }
-}
-
-/** One move of the mouse, and time for one frame. */
-async function moved(page: Page, x: number, y: number): Promise<void> {
-  await page.mouse.move(x, y);
-  await new Promise((resolve) => setTimeout(resolve, 17));
 }

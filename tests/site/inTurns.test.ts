@@ -40,14 +40,16 @@ describe("inTurns", () => {
     expect(frames(2)).toBe("ab");
   });
 
-  test("does all once the hand rests, and not before", () => {
+  test("does the others one by one once the hand rests, and not before", () => {
     const { frames, hold, done } = subject();
     hold("power");
     frames(2);
     vi.advanceTimersByTime(100);
     expect(done.join("")).toBe("ab");
-    vi.advanceTimersByTime(100);
-    expect(done.join("")).toBe("ababc");
+    vi.advanceTimersByTime(25);
+    expect(done.join("")).toBe("abc");
+    vi.advanceTimersByTime(1000);
+    expect(done.join("")).toBe("abca");
   });
 
   test("does all in the frame in which the hand lets go, and nothing later", () => {
