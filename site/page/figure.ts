@@ -101,7 +101,7 @@ export function figurePart(desk: Desk, watch: Watch, figure: Figure, boardOf?: t
     const words = figure.describe(now as never, units);
     const picture = completeDrawing(figure, now, desk.values, { width, units, ...(board && { board: board.view(now, width) }) });
     label(picture, figure, words);
-    const shown = into(board?.stage ?? place, picture);
+    const shown = into(board?.stage ?? place, picture, figure);
     board?.drawn(now);
     marks.drawn(shown);
     described.show(words);
@@ -190,10 +190,15 @@ function label(picture: SVGSVGElement, figure: Figure, words: string): void {
   setAttribute(picture, "aria-describedby", wordsId);
 }
 
-/** Puts a drawing on the page, by changing the one that is there where it differs. @returns the one on the page */
-function into(place: Element, picture: SVGSVGElement): SVGSVGElement {
+/**
+ * Puts a drawing on the page, by changing the one that is there where it differs. What moves on a picture knows its own, so
+ * that such a picture takes the place of the one before.
+ *
+ * @returns the one on the page
+ */
+function into(place: Element, picture: SVGSVGElement, { follow }: Figure): SVGSVGElement {
   const present = place.firstElementChild;
-  if (!(present instanceof SVGSVGElement)) {
+  if (!(present instanceof SVGSVGElement) || follow) {
     place.replaceChildren(picture);
     return picture;
   }

@@ -25,7 +25,7 @@ interface Stood {
 
 export function createStandings(desk: Desk): Standings {
   const { graph, sheets, places, values, session } = desk;
-  const limited = new Set(graph.cells.filter((cell) => cell.limits.length > 0 || cell.checks !== undefined));
+  const limited = graph.cells.filter((cell) => cell.limits.length > 0 || cell.checks !== undefined);
   const watching = new Map<string, Cell[]>();
   for (const cell of limited) {
     for (const key of new Set([cell.key, ...operandKeys(cell)])) watching.set(key, [...(watching.get(key) ?? []), cell]);
@@ -35,19 +35,19 @@ export function createStandings(desk: Desk): Standings {
   let heldAt: Pick<Evaluation, "get"> | undefined;
   const before = new Map<Cell, readonly Check[]>();
 
-  const stood = (cell: Cell): Stood => {
-    let found = now.get(cell);
-    if (!found) {
+  const stale = new Set<Cell>();
+  /** Nothing before the first values. */
+  const stood = (cell: Cell): Stood | undefined => {
+    if (stale.delete(cell)) {
       const given = checksOf(cell, values);
-      found = { given, tightestFirst: [...given].sort((a, b) => a.margin - b.margin) };
-      now.set(cell, found);
+      now.set(cell, { given, tightestFirst: [...given].sort((a, b) => a.margin - b.margin) });
     }
-    return found;
+    return now.get(cell);
   };
-  const of = (cell: Cell): readonly Check[] => (limited.has(cell) ? stood(cell).tightestFirst : []);
+  const of = (cell: Cell): readonly Check[] => stood(cell)?.tightestFirst ?? [];
   return {
     of,
-    inOrder: (cell) => (limited.has(cell) ? stood(cell).given : []),
+    inOrder: (cell) => stood(cell)?.given ?? [],
     held: (cell) => {
       const { evaluation } = session.state.held;
       if (heldAt !== evaluation) {
@@ -72,7 +72,7 @@ export function createStandings(desk: Desk): Standings {
     },
     all: () => sheets.filter((sheet) => applies(sheet, values)).flatMap((sheet) => cells.get(sheet)!.flatMap(of)),
     update: (keys) => {
-      for (const key of keys) for (const cell of watching.get(key) ?? []) now.delete(cell);
+      for (const key of keys) for (const cell of watching.get(key) ?? []) stale.add(cell);
     },
   };
 }

@@ -12,9 +12,21 @@ export const narrow = 480;
  * @param width width in CSS pixels
  * @param height height in CSS pixels
  */
-export function plate(width: number, height: number): { readonly svg: SVGSVGElement; readonly ground: Group } {
+export function plate(width: number, height: number): Plate {
   const svg = create("svg").attr("class", "plate").attr("role", "img");
-  return { svg: resized(svg.node()!, width, height), ground: svg.append("g") };
+  return {
+    svg: resized(svg.node()!, width, height),
+    ground: svg.append("g"),
+    over: (name) => svg.append("g").attr("class", name),
+  };
+}
+
+export interface Plate {
+  readonly svg: SVGSVGElement;
+  /** Where most is drawn. */
+  readonly ground: Group;
+  /** Another group over what there is, by its class; "follows" for what moves with the hand on a drawing that is made at rest. */
+  over(name: string): Group;
 }
 
 /** The same sheet in another size, where the height follows from what was drawn. */

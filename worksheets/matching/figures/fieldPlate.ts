@@ -45,7 +45,9 @@ export function fieldPlate(run: Run, measured: MeasuredSpots, { width, units }: 
   const banks = banksOf(run);
   if (banks.length === 0) return emptyPlate("There are no turbochargers in the charge path.", 0, width);
   const runs = fieldRuns(run);
-  const { svg, ground } = plate(width, 10);
+  const { svg, ground, over } = plate(width, 10);
+  const present = over("follows");
+  const words = over("labels");
   let top = 0;
   const laid = banks.map((bank, i): FieldView => {
     const shown = { bank, run: runs[i]!, measured: measured.get(bank.name) ?? [] };
@@ -53,8 +55,8 @@ export function fieldPlate(run: Run, measured: MeasuredSpots, { width, units }: 
     const drawn = fieldGround(ground, view);
     const corners = runCorners(view);
     operatingLine(ground, view, corners);
-    ground.append("path").attr("class", "present follows");
-    fieldLabels(ground, view, drawn, corners);
+    present.append("path").attr("class", "present");
+    fieldLabels(words, view, drawn, corners);
     top = view.box.y + view.box.height + axisRoom + 22;
     return view;
   });
