@@ -1,6 +1,6 @@
 import type { Check } from "../../lib/graph";
 import { h, setAttribute, setText } from "../dom";
-import { classWords, limitRule, marginWords, standingMark } from "../mark";
+import { limitRule, marginWords, standingMark } from "../mark";
 import { sameCheck } from "./standings";
 
 /** Ruler and words for the tightest of some checks; says how many more there are. Empty without any. */
@@ -19,7 +19,8 @@ export function limitPlace() {
       const { margin, standing, component } = tightest;
       const before = sameCheck(tightest, held);
       rule.show(margin, standing, before?.margin);
-      const words = classWords(tightest, before);
+      // What it was is the ring's to tell: longer words would take another line as the hand passes a limit, and move the page.
+      const words = marginWords(margin);
       mark.show(standing, named ? `${words}, ${component}` : words);
       setText(more, checks.length > 1 ? `+${checks.length - 1} more` : "");
       setAttribute(more, "title", checks.length > 1 ? checks.slice(1).map((check) => `${check.component}: ${marginWords(check.margin)}`).join("; ") : undefined);
