@@ -1,5 +1,5 @@
 import type { Cell, Check } from "../../lib/graph";
-import { boxed, h, setAttribute, setText } from "../dom";
+import { boxed, h, setAttribute, setChildren, setText } from "../dom";
 import { written } from "../state";
 import { checkName } from "./check-name";
 import { contained } from "./crash";
@@ -12,9 +12,6 @@ interface Row {
   readonly element: HTMLElement;
   show(check: Check): void;
 }
-
-/** Lines that follow a moving hand together. */
-const together = 2;
 
 /**
  * The checks found inside a value with parts, a small line each, in the order in which the cell gives them.
@@ -51,26 +48,23 @@ export function checkLines(
       },
     };
   };
-  /** Some of the lines, from the first given. */
-  const addGroup = (first: number): void => {
-    const show = (): void => {
-      for (const [i, check] of standings.inOrder(cell).slice(first, first + together).entries()) rows[first + i]?.show(check);
+  /** A line is a part of its own, so that it follows a moving hand alone. */
+  const addRow = (index: number): void => {
+    const added = row();
+    const refresh = (): void => {
+      const check = standings.inOrder(cell)[index];
+      if (check) added.show(check);
     };
-    gathering.add({ element, watches, refresh: contained(`The limits within "${cell.label}"`, element, show) });
-    show();
+    rows.push(added);
+    gathering.add({ element: added.element, watches, refresh: contained(`The limits within "${cell.label}"`, element, refresh) });
+    refresh();
   };
-  let groups = 0;
   return {
     element,
     refresh: () => {
       const { length } = standings.inOrder(cell);
-      while (rows.length > length) rows.pop()!.element.remove();
-      while (rows.length < length) {
-        const added = row();
-        rows.push(added);
-        element.append(added.element);
-      }
-      for (; groups * together < length; groups++) addGroup(groups * together);
+      while (rows.length < length) addRow(rows.length);
+      setChildren(element, rows.slice(0, length).map((each) => each.element));
       setAttribute(element, "hidden", length === 0);
     },
   };

@@ -29,7 +29,7 @@ const rest = 120;
 const portion = 1;
 const between = 17;
 /** Time in one frame to write into parts that follow a moving hand, in milliseconds; to lay out and paint what is written takes four times as long. */
-const writing = 0.35;
+const writing = 0.25;
 
 /**
  * While the hand moves, the part that it holds and the figures follow in every frame, and of the others near the screen as

@@ -12,8 +12,6 @@ import type { Gathering } from "./parts";
 
 /** Rows that are on the screen, or off it, together. */
 const together = 6;
-/** Rows that follow a moving hand together. */
-const atOnce = 2;
 
 /**
  * A value with parts laid out as a table, in the units shown. Places are written anew, never rebuilt.
@@ -50,27 +48,30 @@ export function tabulationPart(desk: Desk, gathered: (element: Element) => Gathe
     const first = bodies * together;
     const body = h("tbody");
     const near = gathered(body);
-    const addSome = (from: number): void => {
-      const places: Place[][] = [];
+    /** A row is a part of its own, so that it follows a moving hand alone. */
+    const addRow = (index: number): void => {
+      let shown: { readonly element: HTMLElement; readonly places: readonly Place[] } | undefined;
       const refresh = (): void => {
+        const values = entries()[index];
+        if (!values) {
+          shown?.element.remove();
+          shown = undefined;
+          return;
+        }
+        if (!shown) {
+          const places = row();
+          shown = { places, element: h("tr", {}, ...places.map(({ element }) => element)) };
+          body.insertBefore(shown.element, body.children[index - first] ?? null);
+        }
         const { units } = desk.session.state;
-        const mine = entries().slice(from, from + atOnce);
-        while (places.length > mine.length) places.pop()![0]!.element.parentElement!.remove();
-        while (places.length < mine.length) {
-          const added = row();
-          places.push(added);
-          body.insertBefore(h("tr", {}, ...added.map(({ element }) => element)), body.children[from - first + places.length - 1] ?? null);
-        }
-        for (const [i, values] of mine.entries()) {
-          for (const [j, value] of values.entries()) places[i]![j]!.show(entryText(units, columns[j]!, value));
-        }
+        for (const [j, value] of values.entries()) shown.places[j]!.show(entryText(units, columns[j]!, value));
       };
       near.add({ element: body, watches: [of.key], refresh: contained(`The table "${title}"`, element, refresh) });
       refresh();
     };
     bodies += 1;
     table.append(body);
-    for (let from = first; from < first + together; from += atOnce) addSome(from);
+    for (let index = first; index < first + together; index++) addRow(index);
   };
   const show = (): void => {
     const { units } = desk.session.state;
