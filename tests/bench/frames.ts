@@ -8,7 +8,7 @@ export interface TraceEvent {
   readonly tid: number;
   readonly ts: number;
   readonly dur?: number;
-  readonly args?: { readonly name?: string };
+  readonly args?: { readonly name?: string; readonly data?: { readonly type?: string } };
 }
 
 /** What one frame kept the main thread with [ms]. */
@@ -19,6 +19,8 @@ export interface FrameWork {
   readonly style: number;
   readonly layout: number;
   readonly paint: number;
+  /** Whether the hand gave an input another value in it; the others finish what such a frame has left. */
+  readonly moved: boolean;
 }
 
 /** Tasks of the main thread are told under one of these names. */
@@ -44,6 +46,7 @@ export function frameWork(events: readonly TraceEvent[]): readonly FrameWork[] {
     .filter(({ pid, tid, ph, dur }) => ph === "X" && dur !== undefined && pid === page?.pid && tid === page.tid)
     .sort((a, b) => a.ts - b.ts || b.dur! - a.dur!);
   const tasks = spans.filter(({ name }) => taskNames.has(name));
+  const given = spans.filter(({ name, args }) => name === "EventDispatch" && args?.data?.type === "input");
   const worked = spans.filter(({ name }) => Object.values(parts).some((names) => names.has(name)));
   return outermost(tasks)
     .filter((task) => fired.some((event) => holds(task, event)))
@@ -63,6 +66,7 @@ export function frameWork(events: readonly TraceEvent[]): readonly FrameWork[] {
         style,
         layout,
         paint,
+        moved: given.some((event) => holds(task, event)),
       };
     });
 }

@@ -29,7 +29,8 @@ export async function pageLines(
       const work = await drag(page, browser, key, steps);
       if (work === null) continue;
       const { frames, idle } = work;
-      const note = `${frames.length} frames with work of ${steps} steps`;
+      const moved = timingOf(frames.filter((frame) => frame.moved).map(({ all }) => all));
+      const note = `${frames.length} frames with work of ${steps} steps; those with another value of the input ${moved.p50.toFixed(1)} / ${moved.p95.toFixed(1)}`;
       lines.push({
         what: `Drag ${key}, all work in a frame`,
         timing: timingOf(frames.map(({ all }) => all)),
