@@ -27,12 +27,16 @@ export function s<K extends keyof SVGElementTagNameMap>(
   return furnished(document.createElementNS("http://www.w3.org/2000/svg", tag), attributes, children);
 }
 
+/** The page is made of tens of thousands of elements at once, and so this asks a new one nothing. */
 function furnished<E extends Element>(element: E, attributes: Attributes, children: readonly Child[]): E {
-  for (const [name, value] of Object.entries(attributes)) {
+  for (const name in attributes) {
+    const value = attributes[name];
     if (typeof value === "function") element.addEventListener(name.slice(2), value as (event: Event) => void);
-    else setAttribute(element, name, value);
+    else if (value !== undefined && value !== false) element.setAttribute(name, value === true ? "" : String(value));
   }
-  for (const child of children) if (child !== undefined && child !== false) element.append(child);
+  for (const child of children) {
+    if (child !== undefined && child !== false) element.appendChild(typeof child === "string" ? document.createTextNode(child) : child);
+  }
   return element;
 }
 

@@ -7,7 +7,7 @@ import { type Autosave, createAutosave } from "./autosave";
 import { type Bases, newBuild } from "./bases";
 import { type BuildFiles, fileOpening, saveFile, tellNotices } from "./files";
 import { codeIn, hashOf, type Opening, readCode } from "./link";
-import { createPanel, type Listed } from "./panel";
+import type { Listed, Panel, PanelDeeds } from "./panel";
 import { type KeptBuild, newId } from "./record";
 import { copyLink, plainAddress } from "./sharing";
 import { openingOf, renamed, surplus } from "./shelf";
@@ -52,7 +52,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     if (autosave) autosave.follow(record, put);
     else put();
     strip.take("offer");
-    panel.close();
+    void panel?.then(({ close }) => close());
     cleanAddress();
   };
   /** What is open is kept before another build takes its place. */
@@ -98,7 +98,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     } catch {
       sayRefused();
     }
-    await panel.refresh();
+    await refreshPanel();
   };
   const remove = async (record: KeptBuild): Promise<void> => {
     const here = record.id === autosave?.id;
@@ -114,7 +114,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     });
   };
 
-  const panel = createPanel({
+  const deeds: PanelDeeds = {
     list: listed,
     now,
     presentName: () => session.state.build.name,
@@ -128,7 +128,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
       if (record.id === autosave?.id) {
         session.rename(name);
         autosave.named();
-        await panel.refresh();
+        await refreshPanel();
         return;
       }
       const next = renamed(record, name, files);
@@ -145,7 +145,28 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
       const record = { id: newId(), name, installations, time: now(), writer: "", named: true, text, openedText, installation, units };
       void keepAside(record, name);
     },
-  });
+  };
+  const panelPlace = h("div", { hidden: true });
+  let panel: Promise<Panel> | undefined;
+  // Rarely asked for, so not part of the first load.
+  const fetchPanel = async (): Promise<Panel> => {
+    const { createPanel } = await import("./panel");
+    const made = createPanel(deeds);
+    panelPlace.replaceWith(made.element);
+    return made;
+  };
+  const refreshPanel = async (): Promise<void> => {
+    await (await panel)?.refresh();
+  };
+  const togglePanel = async (): Promise<void> => {
+    panel ??= fetchPanel();
+    try {
+      (await panel).toggle(builds);
+    } catch {
+      panel = undefined;
+      mention("The list could not be fetched. Try again.");
+    }
+  };
   const opening = fileOpening({ files, strip, open: (build) => void replace(plainly(build)) });
 
   const sayRefused = (): void =>
@@ -186,7 +207,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     else if (session.state.build !== linked.build) cleanAddress();
   };
 
-  const builds = action("Builds", () => panel.toggle(builds));
+  const builds = action("Builds", () => void togglePanel());
   builds.setAttribute("aria-expanded", "false");
   builds.setAttribute("aria-controls", "builds");
   const actions = [
@@ -235,7 +256,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     const others = await tabs.others();
     for (const { id } of surplus((await store.all().catch(() => [])) ?? [], others)) await store.remove(id).catch(() => undefined);
   };
-  return { actions, elements: [panel.element, ...opening.elements], strip, start };
+  return { actions, elements: [panelPlace, ...opening.elements], strip, start };
 }
 
 function action(words: string, onclick: () => void): HTMLButtonElement {

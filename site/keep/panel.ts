@@ -8,7 +8,7 @@ export interface Listed {
   readonly where: Whereabouts;
 }
 
-interface PanelDeeds extends RowDeeds {
+export interface PanelDeeds extends RowDeeds {
   /** What is kept, newest first; undefined where the device keeps nothing. */
   list(): Promise<readonly Listed[] | undefined>;
   openDemo(): void;

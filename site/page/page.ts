@@ -10,12 +10,11 @@ import { createLocks, createSession, differingInputs, preference } from "../stat
 import { contents } from "./contents";
 import { type Desk, placesOf, usersOf } from "./desk";
 import { echo } from "./echo";
-import { findDialog } from "./find";
+import { fetched } from "./fetched";
 import { tellFirstMove } from "./first-move";
 import { dimUnderTouch } from "./hand-down";
 import { header, headButton } from "./header";
 import { inTurns } from "./in-turns";
-import type { keyList } from "./key-list";
 import { followLinks } from "./arrive";
 import { listenToKeys } from "./keyboard";
 import { ledger } from "./ledger";
@@ -70,19 +69,11 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const notice = noticeLine();
   const view = createView();
   const single = preference("single keys", ["on", "off"]);
-  const find = findDialog(desk);
-  let listed: ReturnType<typeof keyList> | undefined;
-  // Rarely asked for, so not part of the first load.
-  const keys = {
-    open: async (): Promise<void> => {
-      const { keyList } = await import("./key-list");
-      listed ??= keyList(single);
-      root.append(listed.element);
-      listed.open();
-    },
-  };
+  const notFetched = (): void => notice.mention("That could not be fetched. Try again.");
+  const find = fetched(root, async () => (await import("./find")).findDialog(desk), notFetched);
+  const keys = fetched(root, async () => (await import("./key-list")).keyList(single), notFetched);
   const keeping = createKeeping({ session, graph, bases, files, mention: notice.mention });
-  const head = header(desk, [...keeping.actions, headButton("Print", undefined, () => void print()), headButton("Find", "/", find.open), headButton("Keys", "?", () => void keys.open())], notice, view);
+  const head = header(desk, [...keeping.actions, headButton("Print", undefined, () => void print()), headButton("Find", "/", find.open), headButton("Keys", "?", keys.open)], notice, view);
   let print = async (): Promise<void> => undefined;
   const working = workingWord(root, () => binding.settled());
   working.begin();
@@ -101,7 +92,6 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
       keeping.strip.element,
       ...keeping.elements,
       h("div", { class: "columns" }, side, main),
-      find.element,
     );
     main.id = "sheets";
     new ResizeObserver(() => {
