@@ -5,9 +5,10 @@ import { h } from "../dom";
 import type { Session } from "../state";
 import { type Autosave, createAutosave } from "./autosave";
 import { type Bases, newBuild } from "./bases";
+import { fetchedPanel } from "./fetched-panel";
 import { type BuildFiles, fileOpening, saveFile, tellNotices } from "./files";
 import { codeIn, hashOf, type Opening, readCode } from "./link";
-import type { Listed, Panel, PanelDeeds } from "./panel";
+import type { Listed } from "./panel";
 import { type KeptBuild, newId } from "./record";
 import { copyLink, plainAddress } from "./sharing";
 import { openingOf, renamed, surplus } from "./shelf";
@@ -52,7 +53,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     if (autosave) autosave.follow(record, put);
     else put();
     strip.take("offer");
-    void panel?.then(({ close }) => close());
+    panel.close();
     cleanAddress();
   };
   /** What is open is kept before another build takes its place. */
@@ -98,7 +99,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     } catch {
       sayRefused();
     }
-    await refreshPanel();
+    await panel.refresh();
   };
   const remove = async (record: KeptBuild): Promise<void> => {
     const here = record.id === autosave?.id;
@@ -114,59 +115,41 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     });
   };
 
-  const deeds: PanelDeeds = {
-    list: listed,
-    now,
-    presentName: () => session.state.build.name,
-    demoName: bases.demo.name,
-    open: async (record) => {
-      const found = (await listed())?.find((each) => each.record.id === record.id);
-      await openKept(found?.record ?? record, found?.where ?? "closed");
+  const panel = fetchedPanel(
+    {
+      list: listed,
+      now,
+      presentName: () => session.state.build.name,
+      demoName: bases.demo.name,
+      open: async (record) => {
+        const found = (await listed())?.find((each) => each.record.id === record.id);
+        await openKept(found?.record ?? record, found?.where ?? "closed");
+      },
+      copy: (record, name) => void keepAside(record, name),
+      rename: async (record, name) => {
+        if (record.id === autosave?.id) {
+          session.rename(name);
+          autosave.named();
+          await panel.refresh();
+          return;
+        }
+        const next = renamed(record, name, files);
+        if (next) await trying(() => store!.take(next), `Renamed to ${name}`);
+      },
+      remove: (record) => void remove(record),
+      openDemo: () => void replace(plainly(bases.demo)),
+      openFile: () => opening.choose(),
+      openNew: () => void replace(plainly(newBuild(graph))),
+      keepCopy: (name) => {
+        const { build, opened, installation, units } = session.state;
+        const [text, openedText] = [files.write(build), files.write(opened)];
+        const installations = build.installations.length;
+        const record = { id: newId(), name, installations, time: now(), writer: "", named: true, text, openedText, installation, units };
+        void keepAside(record, name);
+      },
     },
-    copy: (record, name) => void keepAside(record, name),
-    rename: async (record, name) => {
-      if (record.id === autosave?.id) {
-        session.rename(name);
-        autosave.named();
-        await refreshPanel();
-        return;
-      }
-      const next = renamed(record, name, files);
-      if (next) await trying(() => store!.take(next), `Renamed to ${name}`);
-    },
-    remove: (record) => void remove(record),
-    openDemo: () => void replace(plainly(bases.demo)),
-    openFile: () => opening.choose(),
-    openNew: () => void replace(plainly(newBuild(graph))),
-    keepCopy: (name) => {
-      const { build, opened, installation, units } = session.state;
-      const [text, openedText] = [files.write(build), files.write(opened)];
-      const installations = build.installations.length;
-      const record = { id: newId(), name, installations, time: now(), writer: "", named: true, text, openedText, installation, units };
-      void keepAside(record, name);
-    },
-  };
-  const panelPlace = h("div", { hidden: true });
-  let panel: Promise<Panel> | undefined;
-  // Rarely asked for, so not part of the first load.
-  const fetchPanel = async (): Promise<Panel> => {
-    const { createPanel } = await import("./panel");
-    const made = createPanel(deeds);
-    panelPlace.replaceWith(made.element);
-    return made;
-  };
-  const refreshPanel = async (): Promise<void> => {
-    await (await panel)?.refresh();
-  };
-  const togglePanel = async (): Promise<void> => {
-    panel ??= fetchPanel();
-    try {
-      (await panel).toggle(builds);
-    } catch {
-      panel = undefined;
-      mention("The list could not be fetched. Try again.");
-    }
-  };
+    () => mention("The list could not be fetched. Try again."),
+  );
   const opening = fileOpening({ files, strip, open: (build) => void replace(plainly(build)) });
 
   const sayRefused = (): void =>
@@ -207,7 +190,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     else if (session.state.build !== linked.build) cleanAddress();
   };
 
-  const builds = action("Builds", () => void togglePanel());
+  const builds = action("Builds", () => void panel.toggle(builds));
   builds.setAttribute("aria-expanded", "false");
   builds.setAttribute("aria-controls", "builds");
   const actions = [
@@ -256,7 +239,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     const others = await tabs.others();
     for (const { id } of surplus((await store.all().catch(() => [])) ?? [], others)) await store.remove(id).catch(() => undefined);
   };
-  return { actions, elements: [panelPlace, ...opening.elements], strip, start };
+  return { actions, elements: [panel.element, ...opening.elements], strip, start };
 }
 
 function action(words: string, onclick: () => void): HTMLButtonElement {
