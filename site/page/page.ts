@@ -11,6 +11,7 @@ import { contents } from "./contents";
 import { type Desk, placesOf, usersOf } from "./desk";
 import { echo } from "./echo";
 import { fetched } from "./fetched";
+import { findDialog } from "./find";
 import { tellFirstMove } from "./first-move";
 import { dimUnderTouch } from "./hand-down";
 import { header, headButton } from "./header";
@@ -69,9 +70,8 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const notice = noticeLine();
   const view = createView();
   const single = preference("single keys", ["on", "off"]);
-  const notFetched = (): void => notice.mention("That could not be fetched. Try again.");
-  const find = fetched(root, async () => (await import("./find")).findDialog(desk), notFetched);
-  const keys = fetched(root, async () => (await import("./key-list")).keyList(single), notFetched);
+  const find = findDialog(desk);
+  const keys = fetched(root, async () => (await import("./key-list")).keyList(single), () => notice.mention("The list could not be fetched. Try again."));
   const keeping = createKeeping({ session, graph, bases, files, mention: notice.mention });
   const head = header(desk, [...keeping.actions, headButton("Print", undefined, () => void print()), headButton("Find", "/", find.open), headButton("Keys", "?", keys.open)], notice, view);
   let print = async (): Promise<void> => undefined;
@@ -92,6 +92,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
       keeping.strip.element,
       ...keeping.elements,
       h("div", { class: "columns" }, side, main),
+      find.element,
     );
     main.id = "sheets";
     new ResizeObserver(() => {

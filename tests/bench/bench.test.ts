@@ -85,6 +85,7 @@ test("two workers sample what one thread samples", async () => {
 
 test("frameWork(events) takes a frame's task apart, and leaves out tasks without a frame and other threads", () => {
   const span = (name: string, ts: number, dur: number, tid = 1) => ({ name, ph: "X", pid: 1, tid, ts, dur });
+  const given = { ...span("EventDispatch", 1150, 900), args: { data: { type: "input" } } };
   const frames = frameWork([
     span("RunTask", 0, 900),
     span("FunctionCall", 100, 500),
@@ -99,8 +100,14 @@ test("frameWork(events) takes a frame's task apart, and leaves out tasks without
     span("Layout", 8000, 300),
     span("Paint", 8500, 200),
     span("RunTask", 3000, 5000, 2),
+    given,
+    span("RunTask", 20_000, 1000),
+    span("FireAnimationFrame", 20_100, 500),
   ]);
   expect(idleWork([span("FireIdleCallback", 7800, 1200), span("FunctionCall", 7900, 1000)])).toEqual([1.2]);
   // Scripts are 1 and 4 ms, less the half that they spend on a layout they force.
-  expect(frames).toEqual([{ all: 9, script: 4.5, style: 0.7, layout: 0.8, paint: 0.2 }]);
+  expect(frames).toEqual([
+    { all: 9, script: 4.5, style: 0.7, layout: 0.8, paint: 0.2, moved: true },
+    { all: 1, script: 0.5, style: 0, layout: 0, paint: 0, moved: false },
+  ]);
 });

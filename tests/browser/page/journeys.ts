@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import type { Opened, Opening } from "./served";
+import { settledBox } from "./settled";
 
 type Open = (options?: Opening) => Promise<Opened>;
 
@@ -33,8 +34,7 @@ export function journeys(open: Open): void {
     // The figure above it comes with the page; until it stands, it moves what is below.
     await page.locator("#figure-altitude").scrollIntoViewIfNeeded();
     await page.locator("#figure-altitude svg").waitFor();
-    await slider.scrollIntoViewIfNeeded();
-    const box = (await slider.boundingBox())!;
+    const box = await settledBox(page, slider);
     await page.mouse.move(box.x + box.width * 0.24, box.y + box.height / 2);
     await page.mouse.down();
     await page.mouse.move(box.x + box.width * 0.5, box.y + box.height / 2, { steps: 8 });

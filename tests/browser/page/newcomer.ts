@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { Page } from "playwright-core";
 import type { Opened, Opening } from "./served";
+import { settledBox } from "./settled";
 
 type Open = (options?: Opening) => Promise<Opened>;
 
@@ -10,8 +11,7 @@ const movementOf = (page: Page, key: string) => page.locator(`#line-${key} > .mo
 /** Drags a number in a sentence by some pixels. */
 async function drag(page: Page, key: string, by: number): Promise<void> {
   const handle = page.locator(`.prose .handle[data-input="${key}"]`).first();
-  await handle.scrollIntoViewIfNeeded();
-  const box = (await handle.boundingBox())!;
+  const box = await settledBox(page, handle);
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   await page.mouse.down();
   await page.mouse.move(box.x + box.width / 2 + by, box.y + box.height / 2, { steps: 6 });
@@ -43,7 +43,7 @@ export function newcomer(open: Open): void {
     await line.locator(".how-toggle").click();
     await line.locator(".facts a", { hasText: "Teeth on the raw-water pump pulley" }).click();
     const teeth = page.locator("#line-rawWaterDrivenTeeth .slider");
-    const box = (await teeth.boundingBox())!;
+    const box = await settledBox(page, teeth);
     await page.mouse.move(box.x + box.width * 0.4, box.y + box.height / 2);
     await page.mouse.down();
     await page.mouse.move(box.x + box.width * 0.3, box.y + box.height / 2, { steps: 5 });
@@ -154,7 +154,7 @@ export function newcomer(open: Open): void {
     expect(await slider.getAttribute("aria-description")).toMatch(/has no answer/);
     expect(await page.locator('.line[data-state="refused"]').count()).toBe(0);
     const [from, to] = await zone.evaluate((element: HTMLElement) => ["--from", "--to"].map((name) => Number(element.style.getPropertyValue(name))));
-    const box = (await slider.boundingBox())!;
+    const box = await settledBox(page, slider);
     await page.mouse.click(box.x + box.width * ((from! + to!) / 2), box.y + box.height / 2);
     await page.waitForFunction(() => document.querySelector('.line[data-state="refused"]') !== null);
     // Another input moves: what was found for this one holds no more.

@@ -1,6 +1,7 @@
 import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import type { Opened, Opening } from "./served";
+import { settledBox } from "./settled";
 
 type Open = (options?: Opening) => Promise<Opened>;
 
@@ -20,17 +21,9 @@ async function fieldOf(page: Page) {
   return { figure, handle, ...(await settledMiddle(page, handle)) };
 }
 
-/** Where the middle of something is once nothing above it moves it any more: figures there may still be drawn. */
 async function settledMiddle(page: Page, place: Locator): Promise<{ readonly x: number; readonly y: number }> {
-  let last = "";
-  for (;;) {
-    await place.scrollIntoViewIfNeeded();
-    const { x, y, width, height } = (await place.boundingBox())!;
-    const now = [x, y].map(Math.round).join(" ");
-    if (now === last) return { x: x + width / 2, y: y + height / 2 };
-    last = now;
-    await page.waitForTimeout(250);
-  }
+  const { x, y, width, height } = await settledBox(page, place);
+  return { x: x + width / 2, y: y + height / 2 };
 }
 
 async function rested(page: Page, key: string): Promise<void> {
