@@ -1,4 +1,4 @@
-import type { Node, Ref, References, ValuesOf } from "../lib/graph";
+import type { Evaluation, Node, Ref, References, ValuesOf } from "../lib/graph";
 import type { DisplayHint, KindName } from "../lib/quantity";
 import type { Board, BoardView } from "./board";
 
@@ -97,7 +97,16 @@ export interface Drawing {
   fetch(): Promise<Figure>;
 }
 
-export type Block =
+/** Something holds while a choice has a value. */
+export interface WhileChosen {
+  readonly choice: Ref<string>;
+  readonly is: string;
+}
+
+/** A block of a sheet; one with "only" stands there while that holds. */
+export type Block = Content & { readonly only?: WhileChosen };
+
+type Content =
   | { readonly type: "heading"; readonly text: string }
   | { readonly type: "prose"; readonly parts: readonly (string | Ref)[] }
   | { readonly type: "line"; readonly node: Node }
@@ -114,7 +123,7 @@ export interface Sheet {
   readonly answers: string;
   readonly blocks: readonly Block[];
   /** The sheet counts only while this choice has this value; its limits stay out of the ledger otherwise. */
-  readonly applies?: { readonly choice: Ref<string>; readonly is: string; readonly otherwise: string };
+  readonly applies?: WhileChosen & { readonly otherwise: string };
 }
 
 /** A sentence in which references stand for live values, and inputs for handles. */
@@ -126,6 +135,16 @@ export function prose(words: TemplateStringsArray, ...references: readonly Ref[]
 export const heading = (text: string): Block => ({ type: "heading", text });
 export const caution = (text: string): Block => ({ type: "caution", text });
 export const lines = (...nodes: readonly Node[]): readonly Block[] => nodes.map((node) => ({ type: "line", node }));
+
+/** Whether a choice has the value that something asks for; nothing asked, always. */
+export function holds(asked: WhileChosen | undefined, values: Pick<Evaluation, "get">): boolean {
+  return asked === undefined || values.get(asked.choice) === asked.is;
+}
+
+/** Blocks that stand on a sheet only while a choice has a value. */
+export function whileChosen(choice: Ref<string>, is: string, ...blocks: readonly Block[]): readonly Block[] {
+  return blocks.map((block) => ({ ...block, only: { choice, is } }));
+}
 
 /**
  * A figure in its place on a sheet. It is fetched when it is wanted: the drawings are a large part of the notebook, and
@@ -154,9 +173,14 @@ export function figuresOf({ blocks }: Sheet): Promise<readonly Figure[]> {
   return Promise.all(blocks.flatMap((block) => (block.type === "figure" ? [block.drawing.fetch()] : [])));
 }
 
+/** The blocks of a sheet that stand there with these values. */
+export function blocksOf({ blocks }: Sheet, values: Pick<Evaluation, "get">): readonly Block[] {
+  return blocks.filter(({ only }) => holds(only, values));
+}
+
 /** The parts of a sheet's first paragraph, which says what it comes to and also stands on paper by itself. */
-export function openingOf({ blocks }: Sheet): readonly (string | Ref)[] {
-  return blocks.find((block) => block.type === "prose")?.parts ?? [];
+export function openingOf(sheet: Sheet, values: Pick<Evaluation, "get">): readonly (string | Ref)[] {
+  return blocksOf(sheet, values).find((block) => block.type === "prose")?.parts ?? [];
 }
 
 /** A column of a tabulation: with a kind its numbers are quantities in SI, without one they are words. */

@@ -1,5 +1,5 @@
 import type { Cell, Evaluation, Graph, Node } from "../../lib/graph";
-import type { Sheet } from "../../worksheets/sheet";
+import { holds, type Sheet } from "../../worksheets/sheet";
 import type { Controlled } from "../control";
 
 /** Where a node stands on the page. */
@@ -65,7 +65,7 @@ export function sheetLetter(index: number): string {
 
 /** Whether a sheet counts with the present choice. */
 export function applies(sheet: Sheet, values: Pick<Evaluation, "get">): boolean {
-  return sheet.applies === undefined || values.get(sheet.applies.choice) === sheet.applies.is;
+  return holds(sheet.applies, values);
 }
 
 const cellsKnown = new WeakMap<ReadonlyMap<string, Place>, Map<Sheet, readonly Cell[]>>();

@@ -1,4 +1,4 @@
-import type { Block, Sheet } from "../../worksheets/sheet";
+import { type Block, holds, type Sheet, type WhileChosen } from "../../worksheets/sheet";
 import { h, setAttribute } from "../dom";
 import { cellLine } from "./cell-line";
 import { guarded } from "./crash";
@@ -48,6 +48,12 @@ export function sheetSection(desk: Desk, { standings, parts, nearness, traces, w
   const watch = nearness.within(section);
   const gathered = (element: Element): Gathering => parts.gathered(element, watch);
 
+  const placeOf = (gathering: Gathering, block: Block): HTMLElement => {
+    const element = elementOf(gathering, block);
+    if (block.only) gathering.add(shownWhile(desk, block.only, element));
+    return element;
+  };
+
   const elementOf = (gathering: Gathering, block: Block): HTMLElement => {
     switch (block.type) {
       case "heading":
@@ -78,12 +84,17 @@ export function sheetSection(desk: Desk, { standings, parts, nearness, traces, w
   const passageOf = (blocks: readonly Block[]): HTMLElement => {
     const element = passageElement(blocks);
     const gathering = gathered(element);
-    element.append(...blocks.map((block) => elementOf(gathering, block)));
+    element.append(...blocks.map((block) => placeOf(gathering, block)));
     return element;
   };
 
   section.append(...passagesOf(sheet.blocks).map(passageOf));
   return section;
+}
+
+/** Shows an element while a choice has a value. */
+function shownWhile(desk: Desk, only: WhileChosen, element: HTMLElement): Part {
+  return { element, watches: [only.choice.key], refresh: () => setAttribute(element, "hidden", !holds(only, desk.values)) };
 }
 
 /** The notice of a sheet that does not count with the present choice. */

@@ -1,5 +1,5 @@
 import { type Cell, type Evaluation, isRefusal } from "../../lib/graph";
-import { openingOf, type Sheet } from "../../worksheets/sheet";
+import { blocksOf, openingOf, type Sheet } from "../../worksheets/sheet";
 import { h, symbol } from "../dom";
 import { applies, type Desk, nodeOf, sheetLetter } from "../page/desk";
 import { steadyWords } from "../page/value-words";
@@ -24,7 +24,7 @@ function briefPart(desk: Desk): HTMLElement {
 
 /** The results that the sheets name in their first paragraphs. */
 function resultPart(desk: Desk, evaluation: Evaluation, sheets: readonly Sheet[]): HTMLElement {
-  const named = new Set(sheets.flatMap(openingOf).flatMap((each) => (typeof each === "string" ? [] : [nodeOf(desk.graph, each.key)])));
+  const named = new Set(sheets.flatMap((sheet) => openingOf(sheet, evaluation)).flatMap((each) => (typeof each === "string" ? [] : [nodeOf(desk.graph, each.key)])));
   const cells = [...named].filter((node): node is Cell => node.type === "cell");
   return part("What it comes to", h("div", { class: "paper-inputs" }, ...cells.map((cell) => resultEntry(desk, evaluation, cell))));
 }
@@ -63,7 +63,7 @@ function cautionPart(desk: Desk, sheets: readonly Sheet[]): HTMLElement {
 /** Every sheet by its first paragraph, and by its first figure where it is to be pictured. */
 function inShort(desk: Desk, evaluation: Evaluation, sheets: readonly Sheet[], pictured: Pictured): readonly HTMLElement[] {
   const entry = (sheet: Sheet): HTMLElement => {
-    const block = sheet.blocks.find(({ type }) => type === "figure");
+    const block = blocksOf(sheet, evaluation).find(({ type }) => type === "figure");
     const figure = block?.type === "figure" && pictured(sheet) ? block.drawing.figure : undefined;
     return h(
       "div",

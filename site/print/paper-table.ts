@@ -8,7 +8,7 @@ export interface PaperColumn {
 }
 
 /** Most rows that are kept on one page. */
-const mostTogether = 16;
+const mostTogether = 8;
 
 /** Most columns that stand side by side on a page. */
 const mostColumns = 7;

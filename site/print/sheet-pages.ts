@@ -2,7 +2,7 @@ import { type Cell, type Check, checksOf, type Evaluation, isRefusal, type Node,
 import { unitNamed } from "../../lib/quantity";
 import { installationOf } from "../../worksheets/build/build";
 import { figures } from "../../worksheets/drawing";
-import { type Figure, type FigureTable, openingOf, type Sheet, type Tabulation } from "../../worksheets/sheet";
+import { blocksOf, type Figure, type FigureTable, openingOf, type Sheet, type Tabulation } from "../../worksheets/sheet";
 import { h, symbol } from "../dom";
 import { completeDrawing, valuesAcross } from "../figure";
 import { standingShape } from "../mark";
@@ -35,7 +35,7 @@ export function sheetPages(desk: Desk, evaluation: Evaluation, sheet: Sheet, let
     cells.length > 0 && h("h3", {}, "Results"),
     cells.length > 0 && resultTable(desk, evaluation, cells),
     ...sheet.blocks.flatMap((block) => (block.type === "tabulation" ? tabulated(desk, evaluation, block.tabulation) : [])),
-    ...sheet.blocks.flatMap((block) => (block.type === "figure" && block.drawing.figure ? drawn(desk, evaluation, block.drawing.figure) : [])),
+    ...blocksOf(sheet, evaluation).flatMap((block) => (block.type === "figure" && block.drawing.figure ? drawn(desk, evaluation, block.drawing.figure) : [])),
   );
 }
 
@@ -46,7 +46,7 @@ export function opening(desk: Desk, evaluation: Evaluation, sheet: Sheet): HTMLE
     const node = nodeOf(desk.graph, part.key);
     return h("strong", {}, isRefusal(evaluation.get(node)) ? "(no answer)" : steadyWords({ ...desk, values: evaluation }, node));
   };
-  return h("p", { class: "paper-prose" }, ...openingOf(sheet).map(words));
+  return h("p", { class: "paper-prose" }, ...openingOf(sheet, evaluation).map(words));
 }
 
 /** An input's name, symbol and value, and whether it is not as it was opened. */
@@ -159,11 +159,13 @@ export function drawn(desk: Desk, evaluation: Evaluation, figure: Figure): reado
   if (Object.values(values).some(isRefusal)) return [];
   const units = figureUnits(desk.session.state.units);
   try {
+    const picture = completeDrawing(figure, values, evaluation, { width: figureWidth, units, listApart: figure.listed ?? false });
+    picture.style.setProperty("--drawn", `${picture.getAttribute("height")}px`);
     return [
       h(
         "figure",
         { class: "figure paper-figure" },
-        h("div", { class: "drawing" }, completeDrawing(figure, values, evaluation, { width: figureWidth, units, listApart: figure.listed ?? false })),
+        h("div", { class: "drawing" }, picture),
         h("figcaption", {}, h("strong", {}, figure.title), " ", h("span", { class: "described" }, figure.describe(values as never, units))),
       ),
       ...(figure.listed ? listApart(figure.title, figure.table(values as never, units)) : []),

@@ -1,5 +1,5 @@
 import { heatCarrier } from "../brief/cells";
-import { caution, drawn, heading, lines, prose, type Sheet } from "../sheet";
+import { caution, drawn, heading, lines, prose, type Sheet, whileChosen } from "../sheet";
 import {
   cellAir,
   cellHeat,
@@ -57,16 +57,25 @@ export const landCoolingPage: Sheet = {
       "This installation is cooled by the sea. The sheet shows what a radiator or a test cell's tower would have to do for the same rating; its limits stay out of the ledger.",
   },
   blocks: [
-    prose`On land the engine's water carries ${landHeat}. With its radiator it would settle at ${radiatorWater}; the hottest day that it can bear is ${limitingAir}.`,
+    ...whileChosen(
+      landCooledBy,
+      "radiator",
+      prose`On land the engine's water carries ${landHeat}. With its radiator it would settle at ${radiatorWater}; the hottest day that it can bear is ${limitingAir}.`,
+    ),
+    ...whileChosen(
+      landCooledBy,
+      "column",
+      prose`On the brake the engine's water carries ${landHeat}, for which its mixing column lets in ${columnFlow} of the tower's water. Brake and engine together bring ${cellHeat} to the tower: its water comes to the cell at ${towerCold} and leaves it at ${towerHot}.`,
+    ),
     caution(
       "A fan throws what falls into it and starts without warning where it has a thermostat: stop the engine before reaching in. A pressure cap opened hot lets the coolant flash to steam. A mixing column is open and scalds over its edge. Warm tower water breeds legionella: dose, clean and register towers by local rules. Exhaust in a closed cell kills: draw it off and alarm for carbon monoxide.",
     ),
-    drawn(figures, "landPlate"),
+    ...lines(landCooledBy, landHeat),
+    ...whileChosen(landCooledBy, "radiator", drawn(figures, "landPlate")),
+    ...whileChosen(landCooledBy, "column", drawn(figures, "towerPlate")),
     heading("Radiator and fan"),
     prose`Fan and wind together push ${coreAirFlow} through the core, for which the fan takes ${fanPower}. Heat and air flow are those of the promised power on this day.`,
     ...lines(
-      landCooledBy,
-      landHeat,
       radiatorConductance,
       radiatorAirStated,
       coreLoss,
@@ -88,8 +97,7 @@ export const landCoolingPage: Sheet = {
       landCurve,
     ),
     heading("Test cell: column and tower"),
-    prose`Brake and engine bring ${cellHeat} to the tower, whose water comes back at ${towerCold} and leaves the cell at ${towerHot}. The engine's mixing column lets ${columnFlow} of it in. Sea, lake or well water instead of a tower is the sheet of the sea-water line, with a salinity of nothing.`,
-    drawn(figures, "towerPlate"),
+    prose`Under a wet bulb of ${wetBulb} the tower sends water of ${towerCold}. What engine and pipe give to the room itself is carried off by ${cellAir} of air. Sea, lake or well water instead of a tower is the sheet of the sea-water line, with a salinity of nothing.`,
     ...lines(
       supplyFlow,
       brakeHeatShare,
