@@ -12,7 +12,7 @@ import {
   textWidth,
   write,
 } from "../../drawing";
-import { barHeight, type Columns, rowPlaces, rowWords } from "./powerBand";
+import { barHeight, type Columns, rowPlaces, rowWords, upright } from "./powerBand";
 
 interface Air {
   readonly needed: number;
@@ -114,7 +114,8 @@ export function airBand(group: Group, { needed, perMeter, meters, capacity, mark
   const base = labels.map((_, i) => low + taken[i]! * leading + 13);
   const lines = labels.map(({ x, start, size }, i) => {
     const across = start < x && x < start + size;
-    return `M${px(x)},${px(rows[0] - (stacked ? 2 : 5))}V${px(base[i]! - (across ? 14 : 0))}`;
+    const above = `M${px(x)},${rows[0] - (stacked ? 2 : 5)}v${barHeight + (stacked ? 2 : 5)}`;
+    return `${above}${upright(x, rows[0] + barHeight, rows[1], stacked)}M${px(x)},${rows[1]}V${px(base[i]! - (across ? 14 : 0))}`;
   });
   group.append("path").attr("class", "outline").attr("d", lines.join(""));
   labels.forEach(({ text, start, size }, i) => {

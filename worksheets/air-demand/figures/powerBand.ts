@@ -49,9 +49,14 @@ export function rowWords(
   write(group, words[2], { x: frame.width, y, anchor: "end", look: "mute" });
 }
 
+/** An upright line from a bar to another, as a path; where words stand between them, it leaves these free. */
+export function upright(x: number, from: number, to: number, stacked: boolean): string {
+  return stacked ? `M${px(x)},${from}v5M${px(x)},${to - 3}v3` : `M${px(x)},${from}V${to}`;
+}
+
 /** Steps of power, one row each: every bar begins where the one before ended. */
 export function powerBand(group: Group, steps: readonly PowerStep[], frame: Columns): void {
-  const { units, left, right, top, pitch } = frame;
+  const { units, left, right, top, pitch, stacked } = frame;
   const shown = (power: number) => units.number("power", power);
   const ends = steps.flatMap(({ begin, end }) => [shown(begin), shown(end)]);
   const scale = scaleLinear([Math.min(0, ...ends), Math.max(...ends)], [left, right]);
@@ -76,7 +81,7 @@ export function powerBand(group: Group, steps: readonly PowerStep[], frame: Colu
       group
         .append("path")
         .attr("class", "thread")
-        .attr("d", `M${px(at(end))},${y + barHeight}V${y + pitch}`);
+        .attr("d", upright(at(end), y + barHeight, y + pitch, stacked));
     }
     if (end < begin) {
       group.append("path").attr("class", "hatch").attr("d", hatching(box, 5));
