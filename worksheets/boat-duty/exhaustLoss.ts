@@ -77,9 +77,9 @@ export const exhaustLossCounted = cell("exhaustLossCounted", {
   source:
     "Darcy–Weisbach and hydrostatics (wet); 6.32 l q²/(d⁵ T), read in a public installation document for marine engines (dry)",
   assumptions: [
+    "Taken as measured, it is the loss stated on the sheet of the boost, and the formula is not used. Taken from the exhaust laid out here, it is the formula's; a dry pipe lifts no water.",
     "Wet: gas of the temperature that the hose may have, saturated with vapour, at the barometer's pressure.",
     "The charge path takes it to grow with the square of the flow, the lifted water too: at part load it is a little larger than reckoned.",
-    "As measured: the loss stated on the sheet of the boost.",
   ],
 });
 
