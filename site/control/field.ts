@@ -66,10 +66,10 @@ export function quantityField(input: QuantityInput, { session, locks, ambient }:
 
   field.addEventListener("input", () => {
     dirty = true;
-    setAttribute(field, "data-typing", true);
     setAttribute(field, "aria-invalid", undefined);
     const typed = read();
     const plain = /^[\d\s.,+\-−\u202f]*$/.test(field.value);
+    setAttribute(field, "data-typing", plain ? "number" : "words");
     say(typed.ok && !plain ? `= ${typed.readAs}` : "", true);
   });
   field.addEventListener("focus", () => field.select());
