@@ -20,6 +20,8 @@ interface Box {
   readonly node: Node;
   readonly lines: readonly string[];
   readonly height: number;
+  /** Width that it has, in CSS pixels. */
+  readonly column: number;
 }
 
 /** A drawing of a node between what feeds it and what it feeds; names lead there. */
@@ -80,7 +82,7 @@ export function traceMap(desk: Desk, walk: (key: string) => void) {
 
   const entry = (box: Box, x: number, top: number, anchor: "start" | "middle" | "end", go: (() => void) | undefined): SVGElement => {
     const value = s("text", { class: "map-value", x, y: top + 12 + box.lines.length * lineHeight, "text-anchor": anchor });
-    values.push(() => setText(value, valueWords(desk, box.node)));
+    values.push(() => setText(value, valueFor(box)));
     const names = box.lines.map((text, i) => s("text", { x, y: top + 12 + i * lineHeight, "text-anchor": anchor }, `${text} `));
     if (!go) return s("g", { class: "map-own" }, ...names, value);
     const reach = Math.max(...box.lines.map((text) => textWidth(text, { size })), 44);
@@ -99,6 +101,12 @@ export function traceMap(desk: Desk, walk: (key: string) => void) {
       go();
     });
     return link;
+  };
+
+  /** A choice's words may be longer than the column is wide. */
+  const valueFor = ({ node, column }: Box): string => {
+    const words = valueWords(desk, node);
+    return node.type === "choice" && textWidth(words, { size, bold: true }) > column ? shortened(words, column, true) : words;
   };
 
   const refresh = (): void => {
@@ -131,8 +139,15 @@ export function traceMap(desk: Desk, walk: (key: string) => void) {
 
 function boxOf(node: Node, column: number, bold = false): Box {
   const all = wrapped(node.label, column, { size, bold });
-  const lines = all.length > 3 ? [...all.slice(0, 2), `${all[2]} …`] : all;
-  return { node, lines, height: (lines.length + 1) * lineHeight + between };
+  const lines = all.length > 3 ? [...all.slice(0, 2), shortened(all[2]!, column, bold)] : all;
+  return { node, lines, height: (lines.length + 1) * lineHeight + between, column };
+}
+
+/** As many words of a text as fit into a column with a sign that more follow. */
+function shortened(text: string, column: number, bold: boolean): string {
+  const words = text.split(" ");
+  while (words.length > 1 && textWidth(`${words.join(" ")} …`, { size, bold }) > column) words.pop();
+  return `${words.join(" ")} …`;
 }
 
 function stackHeight(boxes: readonly Box[], count: number): number {
