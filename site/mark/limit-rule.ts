@@ -1,5 +1,6 @@
 import type { Standing } from "../../lib/graph";
 import { h, s, setAttribute } from "../dom";
+import { pointAt } from "./point";
 
 /** Width of the ruler, and where on it the limit stands, in CSS pixels. */
 const width = 120;
@@ -19,10 +20,10 @@ export interface LimitRule {
  */
 export function limitRule(): LimitRule {
   const ticks = [0, 0.25, 0.5, 0.75].map((share) => tick(place(share), 3));
-  const dot = s("circle", { class: "now", cy: middle, r: 4 });
-  const square = s("rect", { class: "now", y: middle - 4, width: 8, height: 8 });
-  const half = s("path", { class: "now-half" });
-  const outline = s("rect", { class: "now-outline", y: middle - 4, width: 8, height: 8 });
+  const dot = s("polyline", { class: "now now-dot" });
+  const square = s("polygon", { class: "now now-square" });
+  const half = s("polygon", { class: "now-half" });
+  const outline = s("polygon", { class: "now-outline" });
   const ring = s("circle", { class: "ring", cy: middle, r: 4.5 });
   const ruler = s(
     "svg",
@@ -37,14 +38,15 @@ export function limitRule(): LimitRule {
     outline,
     half,
   );
-  // Places are written into the shapes: moved by transforms they would have the browser sort its layers in every frame.
+  // Shapes are moved by their points: a transform would have the browser sort its layers in every frame, and every other
+  // attribute of place is a style to it, which it would work out anew.
   const moveTo: Readonly<Record<Standing, (x: number) => void>> = {
-    inside: (x) => setAttribute(dot, "cx", x),
+    inside: (x) => setAttribute(dot, "points", pointAt(x, middle)),
     near: (x) => {
-      setAttribute(outline, "x", x - 4);
-      setAttribute(half, "d", `M${x - 4} ${middle - 4}h8v8z`);
+      setAttribute(outline, "points", squareAt(x));
+      setAttribute(half, "points", `${x - 4},${middle - 4} ${x + 4},${middle - 4} ${x + 4},${middle + 4}`);
     },
-    past: (x) => setAttribute(square, "x", x - 4),
+    past: (x) => setAttribute(square, "points", squareAt(x)),
   };
   return {
     element: h("span", { class: "rule-place" }, ruler),
@@ -60,6 +62,11 @@ export function limitRule(): LimitRule {
 function along(margin: number): number {
   const reached = Math.min(1.14, Math.max(0, 1 - margin));
   return Math.round(place(reached) * 2) / 2;
+}
+
+function squareAt(x: number): string {
+  const [left, right, top, bottom] = [x - 4, x + 4, middle - 4, middle + 4];
+  return `${left},${top} ${right},${top} ${right},${bottom} ${left},${bottom}`;
 }
 
 function place(share: number): number {

@@ -182,7 +182,7 @@ function show({ key, changes, width, system, refused = false }: Showing): Seen {
       input: mark.getAttribute("data-sets")!,
       track: readTrack(mark.getAttribute("data-track")!).length,
     })),
-    moving: [...picture.querySelectorAll(".follows > *")].map((mark) => mark.getAttribute("d") ?? ""),
+    moving: [...picture.querySelectorAll(".follows > *")].map((mark) => mark.getAttribute("points") ?? ""),
     smallest: Math.min(...labels.map((label) => Number.parseFloat(getComputedStyle(label).fontSize))),
     ink: look.fill,
     paper: look.stroke,

@@ -80,7 +80,7 @@ test("compressorField has a mark that sets the speed and one that follows the ma
   expect(one.settable[0]!.input).toBe("ratedSpeed");
   expect(one.settable[0]!.track).toBeGreaterThan(10);
   expect(one.moving).toHaveLength(1);
-  expect(one.moving[0]).toMatch(/^M[\d.]+,[\d.]+l7,-7l7,7l-7,7Z$/);
+  expect(one.moving[0]).toMatch(/^([\d.]+,[\d.]+ ){3}[\d.]+,[\d.]+$/);
   const two = await seen("compressorField", cases["two banks in series"]);
   expect(two.moving).toHaveLength(2);
   expect(two.labels).toEqual(expect.arrayContaining(["surge", "choke"]));

@@ -55,7 +55,7 @@ export function fieldPlate(run: Run, measured: MeasuredSpots, { width, units }: 
     const drawn = fieldGround(ground, view);
     const corners = runCorners(view);
     operatingLine(ground, view, corners);
-    present.append("path").attr("class", "present");
+    present.append("polygon").attr("class", "present");
     fieldLabels(words, view, drawn, corners);
     top = view.box.y + view.box.height + axisRoom + 22;
     return view;
@@ -66,12 +66,13 @@ export function fieldPlate(run: Run, measured: MeasuredSpots, { width, units }: 
 
 /** Moves the diamonds of a picture to where a point lies in its fields; they vanish where it lies off the scales. */
 export function movePresent(picture: SVGSVGElement, point: OperatingPoint | undefined): void {
-  const marks = picture.querySelectorAll("path.present");
+  const marks = picture.querySelectorAll(".present");
   views.get(picture)?.forEach(({ box, cornerOf }, i) => {
     const bank = point?.banks[i];
     const corner = bank && cornerOf({ flow: bank.correctedFlow, pressureRatio: bank.pressureRatio });
     const [x, y] = corner ?? [Number.NaN, Number.NaN];
     const inside = x >= box.x && x <= box.x + box.width && y >= box.y && y <= box.y + box.height;
-    marks[i]?.setAttribute("d", inside ? `M${px(x - 7)},${px(y)}l7,-7l7,7l-7,7Z` : "");
+    const corners = [[x - 7, y], [x, y - 7], [x + 7, y], [x, y + 7]] as const;
+    marks[i]?.setAttribute("points", inside ? corners.map(([a, b]) => `${px(a)},${px(b)}`).join(" ") : "");
   });
 }
