@@ -123,7 +123,7 @@ function plot(
   { points, names }: Plotted,
 ): void {
   const ordered = [...points].sort((a, b) => a.speed - b.speed);
-  const most = Math.max(...ordered.flatMap(({ given, asked }) => [given, asked]), 1e-9);
+  const most = Math.max(...ordered.flatMap(({ given, asked }) => [given, asked])) || 1;
   const y = scaleLinear([0, most * 1.14], [bottom, top]);
   axisLeft(group, { at: y, ticks: y.ticks(4), ends: [bottom, top + 11], across: ends[0], grid: ends[1] });
   group.append("path").attr("class", "axis").attr("d", `M${px(ends[0])},${bottom}H${px(ends[1])}`);
@@ -149,14 +149,16 @@ interface Named {
   readonly bottom: number;
 }
 
-/** Names both lines near their right ends, the upper one above and the lower one below, if there is room for it. */
+/** Names both lines near their right ends, the upper one above and the lower one below, or between them where it has no room. */
 function nameLines(group: Group, points: readonly Supply[], { x, y, ends, names, bottom }: Named): void {
   const { speed, given, asked } = points.at(-1)!;
-  const upper = given >= asked;
-  const name = (text: string, at: number, above: boolean, look: string): void =>
-    write(group, text, { x: Math.min(x(speed), ends[1]) - 8, y: at + (above || at + 24 > bottom ? -9 : 20), anchor: "end", look });
-  name(`${names[0]} ${figures(given, 3)}`, y(given), upper, "one");
-  name(`${names[1]} ${figures(asked, 3)}`, y(asked), !upper, "two");
+  const lowest = y(Math.min(given, asked));
+  const lower = lowest + (lowest + 24 > bottom ? -9 : 20);
+  const upper = Math.min(y(Math.max(given, asked)) - 9, lower - 16);
+  const name = (text: string, at: number, look: string): void =>
+    write(group, text, { x: Math.min(x(speed), ends[1]) - 8, y: at, anchor: "end", look });
+  name(`${names[0]} ${figures(given, 3)}`, given >= asked ? upper : lower, "one");
+  name(`${names[1]} ${figures(asked, 3)}`, given >= asked ? lower : upper, "two");
 }
 
 /** Hatches where less is given than asked for, between two neighbouring speeds. */
