@@ -3,7 +3,7 @@ import { setting } from "../setting";
 
 export const exhaustLossFrom = choice("exhaustLossFrom", {
   label: "Exhaust loss that the turbines work against",
-  options: { measured: "as measured, on the sheet of the boost", pipe: "from the exhaust laid out here" },
+  options: { measured: "as measured, on the boost sheet", pipe: "from the exhaust laid out here" },
   value: "measured",
   note: "With the second, bore, length and lift of this boat's exhaust reach back into turbines, fuel and air.",
 });
