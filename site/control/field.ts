@@ -7,6 +7,9 @@ import { handOn } from "./hand";
 import { keySteps } from "./keys";
 import { trackOf } from "./track";
 
+/** A number of more characters than this wants more room than its column has. */
+const column = 7;
+
 export interface QuantityField {
   readonly field: HTMLInputElement;
   readonly unit: HTMLElement;
@@ -99,7 +102,10 @@ export function quantityField(input: QuantityInput, { session, locks, ambient }:
     setText(unit, shown.unit);
     setAttribute(field, "aria-label", `${input.label}${shown.unit && `, ${shown.unit}`}`);
     field.readOnly = locks.has(input.key);
-    if (!dirty && field.value !== shown.number) field.value = shown.number;
+    if (!dirty && field.value !== shown.number) {
+      field.value = shown.number;
+      setAttribute(field, "data-long", shown.number.length > column);
+    }
   };
   return { field, unit, remark, refresh };
 }
