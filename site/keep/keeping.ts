@@ -5,12 +5,13 @@ import { h } from "../dom";
 import type { Session } from "../state";
 import { type Autosave, createAutosave } from "./autosave";
 import { type Bases, newBuild } from "./bases";
+import { codeIn } from "./code";
 import { fetchedPanel } from "./fetched-panel";
 import { type BuildFiles, fileOpening, saveFile, tellNotices } from "./files";
-import { codeIn, hashOf, type Opening, readCode } from "./link";
+import type { Opening } from "./link";
 import type { Listed } from "./panel";
 import { type KeptBuild, newId } from "./record";
-import { copyLink, plainAddress } from "./sharing";
+import { copyLink, fetchLinks, plainAddress } from "./sharing";
 import { openingOf, renamed, surplus } from "./shelf";
 import { openStore, type Store } from "./store";
 import { createStrip, type Strip } from "./strip";
@@ -168,6 +169,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
   let linked: { readonly code: string; readonly build: Build } | undefined;
   const openLink = async (code: string): Promise<void> => {
     try {
+      const { readCode } = await fetchLinks();
       const found = await readCode(code, { graph, bases });
       const { hash } = location;
       await replace(found);
@@ -198,7 +200,7 @@ export function createKeeping({ session, graph, bases, files, mention }: Keeping
     action("Save", save),
     action("Copy link", () => {
       session.end();
-      void copyLink({ strip, mention, save, hash: () => hashOf(session.state, { graph, bases }) });
+      void copyLink({ strip, mention, save, hash: async () => (await fetchLinks()).hashOf(session.state, { graph, bases }) });
     }),
   ];
 

@@ -6,6 +6,7 @@ import { parsedJson } from "../../worksheets/build/json";
 import { described, isObject, stepped, Unreadable } from "../../worksheets/build/unreadable";
 import type { UnitChoice } from "../state";
 import { type BaseName, type Bases, baseBeside } from "./bases";
+import { codeMark } from "./code";
 import { type Difference, differenceOf, withDifference } from "./difference";
 import { mostSigns, packed, unpacked } from "./packed";
 import { readUnits } from "./unit-choice";
@@ -31,14 +32,6 @@ interface Place {
   readonly bases: Bases;
 }
 
-const mark = "build=";
-
-/** The code of a build in an address's hash; undefined where the hash is something else. */
-export function codeIn(hash: string): string | undefined {
-  const body = hash.replace(/^#/, "");
-  return body.startsWith(mark) ? body.slice(mark.length) : undefined;
-}
-
 /**
  * The hash of an address that opens what is shown: only what differs from the nearer base. Empty where nothing does.
  *
@@ -60,7 +53,7 @@ export async function hashOf({ build, installation, units }: Shown, { graph, bas
   if (code.length > mostSigns) {
     throw new Unreadable("link", `it would be ${(code.length / 1000).toFixed(0)} kB long; a link may hold at most ${mostSigns / 1000} kB`);
   }
-  return `#${mark}${code}`;
+  return `#${codeMark}${code}`;
 }
 
 /** What a link's code opens, read as strictly as a file. @throws Unreadable when it cannot be */

@@ -38,3 +38,6 @@ export function plainAddress(): string {
   const { origin, pathname, search, protocol, href } = location;
   return protocol === "file:" ? href.replace(/#.*/s, "") : `${origin}${pathname}${search}`;
 }
+
+/** What reads and writes the codes of builds; most visits neither come by a link nor make one. */
+export const fetchLinks = () => import("./link");

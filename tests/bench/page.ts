@@ -58,25 +58,22 @@ async function drag(
 ): Promise<{ readonly frames: readonly FrameWork[]; readonly idle: readonly number[] } | null> {
   const slider = page.locator(`input[type=range][data-input="${key}"]`).first();
   if ((await slider.count()) === 0) return null;
-  const box = await settledBox(slider);
-  const y = box.y + box.height / 2;
   const place = await slider.evaluate((element) => {
     const { value, min, max } = element as HTMLInputElement;
     return (Number(value) - Number(min)) / (Number(max) - Number(min));
   });
   // To and fro over a fifth of the track around its place, so that no step repeats the one before it.
-  const x = (step: number) => {
+  const along = (step: number): number => {
     const swing = 0.1 * Math.sin((2 * Math.PI * step) / 97) + 0.0007 * (step % 7);
-    return box.x + box.width * Math.min(0.95, Math.max(0.05, place + swing));
+    return Math.min(0.95, Math.max(0.05, place + swing));
   };
+  const { x, y, width } = await pressed(page, slider, along(0));
   // Past the driver's own mouse, which puts listeners of its own into the page at every move.
   const hand = await page.context().newCDPSession(page);
   const move = async (step: number): Promise<void> => {
-    await hand.send("Input.dispatchMouseEvent", { type: "mouseMoved", x: x(step), y, button: "left", buttons: 1 });
+    await hand.send("Input.dispatchMouseEvent", { type: "mouseMoved", x: x + width * along(step), y, button: "left", buttons: 1 });
     await new Promise((resolve) => setTimeout(resolve, 17));
   };
-  await page.mouse.move(x(0), y);
-  await page.mouse.down();
   for (let step = 1; step <= 30; step++) await move(step);
   // More categories would have the browser count the whole document in every frame.
   await browser.startTracing(page, { categories: ["toplevel", "devtools.timeline"] });
@@ -85,6 +82,23 @@ async function drag(
   await page.mouse.up();
   await hand.detach();
   return { frames: frameWork(trace.traceEvents), idle: idleWork(trace.traceEvents) };
+}
+
+/**
+ * Presses a slider at a share of its width. Where what stands above it came in between and moved it, once more.
+ *
+ * @returns its left end, its middle and its width
+ */
+async function pressed(page: Page, slider: Locator, share: number): Promise<{ readonly x: number; readonly y: number; readonly width: number }> {
+  for (let tries = 0; tries < 5; tries++) {
+    const { x, y, width, height } = await settledBox(slider);
+    const middle = y + height / 2;
+    await page.mouse.move(x + width * share, middle);
+    await page.mouse.down();
+    if (await slider.evaluate((element) => element === document.activeElement)) return { x, y: middle, width };
+    await page.mouse.up();
+  }
+  throw new Error("pressed: the slider never stood still");
 }
 
 /** Where a slider stands once the figures above it have come and move it no more. */

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { basesOf } from "../../../site/keep/bases";
-import { codeIn, hashOf, type Opening, readCode, type Shown } from "../../../site/keep/link";
+import { codeIn } from "../../../site/keep/code";
+import { hashOf, type Opening, readCode, type Shown } from "../../../site/keep/link";
 import { packed } from "../../../site/keep/packed";
 import { type Build, rejoined, separated, withInput, withMeasured } from "../../../worksheets/build/build";
 import { build as demo } from "../build";
