@@ -349,6 +349,7 @@ test("markup in names, labels, notes and units' names of files and links is show
   await only.press("Builds");
   await only.page.locator("[data-build]").waitFor();
   await only.press("Copy link");
+  await until(async () => only.page.url()).toContain("#build=");
   await only.page.reload();
   await until(() => only.page.locator("h1").textContent()).toBe(bad);
   await offer(only).waitFor();
