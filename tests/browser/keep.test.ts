@@ -257,8 +257,8 @@ describe("links", () => {
     const reader = await tab(link.slice(served.address.length), elsewhere);
     await until(reader.power).toBe(after);
     expect(difference).toMatch(/%/);
-    expect(await reader.page.locator("#line-fuelFlow .measured input").inputValue()).toBe("190");
-    expect(await reader.page.locator("#line-fuelFlow .measured-difference").textContent()).toBe(difference);
+    await until(() => reader.page.locator("#line-fuelFlow .measured input").inputValue()).toBe("190");
+    await until(() => reader.page.locator("#line-fuelFlow .measured-difference").textContent()).toBe(difference);
     expect(await reader.page.getByRole("radio", { name: "Pilot boat" }).isChecked()).toBe(true);
     expect(await reader.page.getByRole("radio", { name: "US" }).isChecked()).toBe(true);
     expect(reader.page.url()).toBe(link);
@@ -327,7 +327,7 @@ describe("links", () => {
     const code = await packed(JSON.stringify({ from: "demo", of: "", name: "By hand", inputs: { ratedPower: "900 hp" } }));
     const only = await tab(`#build=${code}`);
     await until(() => only.page.locator("h1").textContent()).toBe("By hand");
-    expect(await only.strip.textContent()).toContain("the demo differed from here");
+    await until(() => only.strip.textContent()).toContain("the demo differed from here");
   });
 });
 
