@@ -10,11 +10,12 @@ interface Keys {
   readonly traces: Traces;
   readonly single: Preference<"on" | "off">;
   readonly find: { open(): void };
-  readonly list: { open(): void };
+  /** Opens the list of keys. */
+  openKeys(): void;
 }
 
 /** Keys that work anywhere on the page. Single signs rest while a text or a list has the focus, and where they are switched off. */
-export function listenToKeys(desk: Desk, { notice, traces, single, find, list }: Keys): void {
+export function listenToKeys(desk: Desk, { notice, traces, single, find, openKeys }: Keys): void {
   const whole = (event: KeyboardEvent, target: HTMLElement): (() => void) | undefined => {
     const key = event.key.toLowerCase();
     if ((event.ctrlKey || event.metaKey) && !event.altKey) {
@@ -57,7 +58,7 @@ export function listenToKeys(desk: Desk, { notice, traces, single, find, list }:
       case "/":
         return () => find.open();
       case "?":
-        return () => list.open();
+        return openKeys;
       default:
         return undefined;
     }

@@ -5,12 +5,11 @@ import type { Sheet } from "../../worksheets/sheet";
 import { h } from "../dom";
 import { type Bases, type BuildFiles, createKeeping, type Keeping } from "../keep";
 import { printAsDocument } from "../print";
-import { bind } from "../runtime";
+import { bind, fetched } from "../runtime";
 import { createLocks, createSession, differingInputs, preference } from "../state";
 import { contents } from "./contents";
 import { type Desk, placesOf, usersOf } from "./desk";
 import { echo } from "./echo";
-import { fetched } from "./fetched";
 import { findDialog } from "./find";
 import { tellFirstMove } from "./first-move";
 import { dimUnderTouch } from "./hand-down";
@@ -71,9 +70,19 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
   const view = createView();
   const single = preference("single keys", ["on", "off"]);
   const find = findDialog(desk);
-  const keys = fetched(root, async () => (await import("./key-list")).keyList(single), () => notice.mention("The list could not be fetched. Try again."));
+  // Rarely asked for, so not part of the first load.
+  const keys = fetched(
+    () => import("./key-list"),
+    ({ keyList }) => {
+      const made = keyList(single);
+      root.append(made.element);
+      return made;
+    },
+    () => notice.mention("The list could not be fetched. Try again."),
+  );
+  const openKeys = async (): Promise<void> => (await keys.ask())?.open();
   const keeping = createKeeping({ session, graph, bases, files, mention: notice.mention });
-  const head = header(desk, [...keeping.actions, headButton("Print", undefined, () => void print()), headButton("Find", "/", find.open), headButton("Keys", "?", keys.open)], notice, view);
+  const head = header(desk, [...keeping.actions, headButton("Print", undefined, () => void print()), headButton("Find", "/", find.open), headButton("Keys", "?", () => void openKeys())], notice, view);
   let print = async (): Promise<void> => undefined;
   const working = workingWord(root, () => binding.settled());
   working.begin();
@@ -102,7 +111,7 @@ export function mountPage(root: HTMLElement, { sheets, graph, program, build, fi
     print = printAsDocument(desk, program, version);
     dimUnderTouch(desk, root);
     tellFirstMove(desk, standings, moves);
-    listenToKeys(desk, { notice, traces, single, find, list: keys });
+    listenToKeys(desk, { notice, traces, single, find, openKeys: () => void openKeys() });
     showAll();
     learnHeights(main, () => hand() !== undefined);
     followLinks();

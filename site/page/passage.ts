@@ -40,18 +40,21 @@ export function passageElement(blocks: readonly Block[]): HTMLElement {
   return element;
 }
 
-/**
- * Has the browser lay out passages, and the sheets that they stand in, wherever the screen is.
- *
- * @param why class that says so, until they are released
- */
-export function layOut(passages: readonly Element[], why: "is-near" | "is-laid-out"): void {
-  for (const passage of passages) for (const element of [passage, sheetOf(passage)]) element.classList.add(why);
+/** Why passages are laid out wherever the screen is; a class of theirs. */
+type Why = "is-near" | "is-laid-out";
+
+/** Has the browser lay out passages, and the sheets that they stand in, until they are released. */
+export function layOut(passages: readonly Element[], why: Why): void {
+  for (const element of withSheets(passages)) element.classList.add(why);
 }
 
 /** Leaves it to the browser again whether it lays out passages and their sheets. */
-export function release(passages: readonly Element[], why: "is-near" | "is-laid-out"): void {
-  for (const passage of passages) for (const element of [passage, sheetOf(passage)]) element.classList.remove(why);
+export function release(passages: readonly Element[], why: Why): void {
+  for (const element of withSheets(passages)) element.classList.remove(why);
+}
+
+function withSheets(passages: readonly Element[]): readonly Element[] {
+  return passages.flatMap((passage) => [passage, sheetOf(passage)]);
 }
 
 /** The sheet that a passage stands in. */

@@ -22,7 +22,8 @@ export function learnHeights(main: HTMLElement, moving: () => boolean): void {
 
   const learn = (): void => {
     if (moving()) {
-      timer = window.setTimeout(learn, rest);
+      learning = false;
+      timer = window.setTimeout(goOn, rest);
       return;
     }
     unknown = unknown.filter(isSkipped);

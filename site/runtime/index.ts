@@ -1,3 +1,4 @@
 export * from "./binding";
+export * from "./fetched";
 export * from "./idle";
 export * from "./once";

@@ -1,4 +1,5 @@
 import type { Browser, Locator, Page } from "playwright-core";
+import { settledBox } from "../browser/page/settled";
 import { type FrameWork, frameWork, idleWork, type TraceEvent } from "./frames";
 import { type Measured, timingOf } from "./measure";
 
@@ -91,7 +92,7 @@ async function drag(
  */
 async function pressed(page: Page, slider: Locator, share: number): Promise<{ readonly x: number; readonly y: number; readonly width: number }> {
   for (let tries = 0; tries < 5; tries++) {
-    const { x, y, width, height } = await settledBox(slider);
+    const { x, y, width, height } = await settledBox(page, slider, 700);
     const middle = y + height / 2;
     await page.mouse.move(x + width * share, middle);
     await page.mouse.down();
@@ -99,16 +100,4 @@ async function pressed(page: Page, slider: Locator, share: number): Promise<{ re
     await page.mouse.up();
   }
   throw new Error("pressed: the slider never stood still");
-}
-
-/** Where a slider stands once the figures above it have come and move it no more. */
-async function settledBox(slider: Locator): Promise<{ readonly x: number; readonly y: number; readonly width: number; readonly height: number }> {
-  let last = -1;
-  for (;;) {
-    await slider.scrollIntoViewIfNeeded();
-    const box = (await slider.boundingBox())!;
-    if (box.y === last) return box;
-    last = box.y;
-    await new Promise((resolve) => setTimeout(resolve, 700));
-  }
 }

@@ -7,8 +7,12 @@ interface Box {
   readonly height: number;
 }
 
-/** Where something stands once nothing above it moves it any more: figures there may still be drawn, heights be learned. */
-export async function settledBox(page: Page, place: Locator): Promise<Box> {
+/**
+ * Where something stands once nothing above it moves it any more: figures there may still be drawn, heights be learned.
+ *
+ * @param rest for which it must not have moved, in milliseconds
+ */
+export async function settledBox(page: Page, place: Locator, rest = 250): Promise<Box> {
   let last = "";
   for (;;) {
     await place.scrollIntoViewIfNeeded();
@@ -16,6 +20,6 @@ export async function settledBox(page: Page, place: Locator): Promise<Box> {
     const now = [box.x, box.y].map(Math.round).join(" ");
     if (now === last) return box;
     last = now;
-    await page.waitForTimeout(250);
+    await page.waitForTimeout(rest);
   }
 }
